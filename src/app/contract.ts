@@ -1,0 +1,236 @@
+/**
+ * What the screens may know and ask. Each part is a zustand store that the composition root
+ * makes; stores are caches of what the journal, the log and the settings say.
+ */
+import type { StoreApi } from 'zustand/vanilla';
+import type { Cue, Talk } from '../domain/cues/cue.ts';
+import type { Feeling, LogEntry } from '../domain/log/entry.ts';
+import type { ProgrammeProblem } from '../domain/programme/problem.ts';
+import type { Programme } from '../domain/programme/programme.ts';
+import type { Result } from '../domain/result.ts';
+import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
+import type { Ms, Percent } from '../domain/units.ts';
+
+/** Which session: week and session count from 1. */
+export interface Choice {
+  readonly programmeId: string;
+  readonly groupId: string;
+  readonly week: number;
+  readonly session: number;
+}
+
+// ---- programmes ----------------------------------------------------------------------------
+
+export interface ProgrammesState {
+  readonly ready: boolean;
+  readonly programmes: readonly Programme[];
+  /** Group chosen per programme id. */
+  readonly chosen: Readonly<Record<string, string>>;
+  chooseGroup(programmeId: string, groupId: string): Promise<void>;
+  /** Reads and keeps a programme file. On problems nothing stored changes. */
+  open(text: string): Promise<Result<Programme, readonly ProgrammeProblem[]>>;
+}
+
+// ---- settings ------------------------------------------------------------------------------
+
+export interface Settings {
+  readonly talk: Talk;
+  readonly mode: 'hear' | 'watch';
+  readonly vibration: boolean;
+  readonly appearance: 'auto' | 'light' | 'dark';
+  /** Local date on which the cautions were read. */
+  readonly cautionsReadOn?: string;
+  /** What the last pocket check saw. */
+  readonly pocketCheck?: PocketRecord;
+  /** The person chose to go on without the pocket check. */
+  readonly pocketCheckSkipped?: boolean;
+}
+
+export interface PocketRecord {
+  readonly at: number;
+  readonly userAgent: string;
+  readonly installed: boolean;
+  readonly heardToEnd: boolean;
+  /** How long the page was hidden during the check. */
+  readonly hiddenMs: number;
+  /** Longest stretch in which the sound's place did not move with the wall clock. */
+  readonly longestSilenceMs: number;
+  readonly events: readonly string[];
+}
+
+export interface SettingsState {
+  readonly settings: Settings;
+  change(part: Partial<Settings>): Promise<void>;
+}
+
+// ---- voice pack ----------------------------------------------------------------------------
+
+export type PackState =
+  | { readonly name: 'coming'; readonly loaded: number; readonly total: number }
+  | { readonly name: 'ready' }
+  | { readonly name: 'missing' | 'damaged' };
+
+export interface PackStore {
+  readonly pack: PackState;
+  retry(): Promise<void>;
+}
+
+// ---- the session ---------------------------------------------------------------------------
+
+export type Medium = 'sound' | 'screen';
+
+export type PlayerState =
+  | 'idle'
+  | 'composing'
+  | 'ready'
+  | 'running'
+  | 'holding'
+  | 'interrupted'
+  | 'stalled'
+  | 'finished'
+  | 'ended-early';
+
+export type LaneName = 'session' | 'one-more' | 'cool-down' | 'holding';
+
+/** A stretch of wall time in which the sound did not move. */
+export interface Gap {
+  readonly stoppedAt: number;
+  readonly cameBackAt: number;
+  readonly position: Ms;
+}
+
+/** Everything a screen shows of the session at one moment. */
+export interface SessionView {
+  readonly state: PlayerState;
+  readonly medium: Medium;
+  readonly purpose: 'session' | 'pocket-check';
+  readonly choice?: Choice;
+  readonly programmeTitle: string;
+  readonly groupName: string;
+  readonly planText: string;
+  readonly target: Percent;
+  readonly timeline?: Timeline;
+  readonly lane: LaneName;
+  /** Place in the session (the place to go back to, while in another lane). */
+  readonly position: Ms;
+  readonly segment?: Segment;
+  /** Left in the segment (or in the extra minute), never below 0. */
+  readonly left: Ms;
+  readonly next?: Segment;
+  /** What is being said or was said last. */
+  readonly caption: string;
+  /** The cue that is being heard now. */
+  readonly cue?: Cue;
+  /** Which controls make sense now. */
+  readonly offers: {
+    readonly hold: boolean;
+    readonly goOn: boolean;
+    readonly oneMore: boolean;
+    readonly walkNow: boolean;
+    readonly skip: boolean;
+    readonly back: boolean;
+    readonly coolDown: 'jump' | 'five-minutes' | null;
+    /** Present for 10 s after a skip or walk-now. */
+    readonly undo: 'skip' | 'walk-now' | null;
+  };
+  readonly gap?: Gap;
+  /** True while "something is wrong" is open (the session is holding). */
+  readonly wrong: boolean;
+  /** Storage could not be written: the session goes on from memory. */
+  readonly unsaved: boolean;
+  /** The session cannot start here because another tab runs one. */
+  readonly busyElsewhere: boolean;
+  /** Wake lock held (watching). */
+  readonly awake: boolean;
+}
+
+/** A session found in the journal at the start of the app. */
+export interface Unfinished {
+  readonly choice: Choice;
+  readonly position: Ms;
+  readonly total: Ms;
+  readonly startedAt: number;
+  readonly lastSeenAt: number;
+  /** Up to 30 min: go on first; up to 6 h: keep what was done first. Later ones are saved by themselves. */
+  readonly offer: 'go-on' | 'keep';
+}
+
+export interface SessionStore {
+  readonly view: SessionView;
+  readonly unfinished?: Unfinished;
+  /** Id of the log entry that the ended session left. */
+  readonly entryId?: string;
+  /** Composes the track for a session; safe to call again. Never starts sound. */
+  prepare(choice: Choice, medium: Medium): Promise<void>;
+  /** Two minutes with a cue now and then, to be locked in a pocket. */
+  preparePocketCheck(): Promise<void>;
+  /** Must be called inside a tap. */
+  start(): void;
+  playCueNow(): void;
+  hold(): void;
+  goOn(): void;
+  oneMore(): void;
+  walkNow(): void;
+  skip(): void;
+  back(): void;
+  undo(): void;
+  toCoolDown(): void;
+  end(): void;
+  somethingIsWrong(): void;
+  /** Closes "something is wrong": the session stays on hold. */
+  allRight(): void;
+  /** After a gap: go on from the place, or jump to where the wall clock says. */
+  afterGap(answer: 'go-on' | 'catch-up'): void;
+  /** Answers what to do with `unfinished`. */
+  recover(answer: 'go-on' | 'keep'): Promise<void>;
+  /** Leaves an ended or prepared session. */
+  close(): void;
+}
+
+// ---- log -----------------------------------------------------------------------------------
+
+export interface LogState {
+  readonly ready: boolean;
+  /** Newest first. */
+  readonly entries: readonly LogEntry[];
+  feel(entryId: string, feeling: Feeling): Promise<void>;
+}
+
+// ---- the device ----------------------------------------------------------------------------
+
+export interface DeviceState {
+  readonly installed: boolean;
+  readonly platform: 'ios' | 'android' | 'other';
+  /** Name-free hint that the page runs inside another app's browser. */
+  readonly embedded: boolean;
+  readonly canVibrate: boolean;
+  readonly canWakeLock: boolean;
+  readonly canShareFiles: boolean;
+  /** The browser offers to install: call it inside a tap. */
+  readonly install?: () => Promise<void>;
+  readonly persisted?: boolean;
+}
+
+export interface UpdatesState {
+  /** Everything needed is on this phone. */
+  readonly offlineReady: boolean;
+  /** A new version waits; never set while a session is under way. */
+  readonly waiting: boolean;
+  apply(): void;
+}
+
+export interface Exporter {
+  /** The session as sound and captions, without lanes, shared or saved as a file. */
+  track(choice: Choice, what: 'mp3' | 'vtt'): Promise<void>;
+}
+
+export interface App {
+  readonly programmes: StoreApi<ProgrammesState>;
+  readonly settings: StoreApi<SettingsState>;
+  readonly pack: StoreApi<PackStore>;
+  readonly session: StoreApi<SessionStore>;
+  readonly log: StoreApi<LogState>;
+  readonly device: StoreApi<DeviceState>;
+  readonly updates: StoreApi<UpdatesState>;
+  readonly exporter: Exporter;
+}

@@ -1,0 +1,52 @@
+import type { Percent } from '../units.ts';
+
+export const NIGGLE_PLACES = [
+  'foot',
+  'ankle',
+  'shin',
+  'calf',
+  'knee',
+  'thigh',
+  'hip',
+  'back',
+  'other',
+] as const;
+export type NigglePlace = (typeof NIGGLE_PLACES)[number];
+
+/** How it felt, in the person's own answer. Everything may be left out. */
+export interface Feeling {
+  /** 0 to 10. */
+  readonly effort?: number;
+  readonly niggle?: { readonly place: NigglePlace; readonly side?: 'left' | 'right' | 'both' };
+  /** A sign to stop and get help: its own field, never mixed with niggle or note. */
+  readonly warningSign?: boolean;
+  readonly note?: string;
+}
+
+/** A session that ended. Orders by `startedAt`, shows by `localDate`. */
+export interface LogEntry {
+  readonly format: 'towpath-log/1';
+  readonly id: string;
+  readonly programme: { readonly id: string; readonly revision: number; readonly title: string };
+  readonly group: { readonly id: string; readonly name: string };
+  /** Both from 1. */
+  readonly week: number;
+  readonly session: number;
+  /** The session in shorthand, as the leader wrote it on that day. */
+  readonly plan: string;
+  readonly target: Percent;
+  /** UTC milliseconds, with the offset, zone and date of the place where it started. */
+  readonly startedAt: number;
+  readonly offsetMinutes: number;
+  readonly zone: string;
+  readonly localDate: string;
+  readonly outcome: 'finished' | 'ended-early';
+  /** Plan seconds gone through, each counted once. */
+  readonly doneSeconds: number;
+  /** Seconds moved, repeats and extra minutes counted, holds left out. Load uses this. */
+  readonly activeSeconds: number;
+  /** Stretches of the plan gone through, in seconds, merged and in order: what the strip shows. */
+  readonly covered: readonly (readonly [number, number])[];
+  readonly feeling: Feeling;
+  readonly feltAt?: number;
+}

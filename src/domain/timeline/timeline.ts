@@ -1,0 +1,31 @@
+import type { Activity, Part } from '../programme/plan.ts';
+import type { Ms, Percent } from '../units.ts';
+
+/** Which time round it is. Both numbers from 1. */
+export interface Turn {
+  readonly n: number;
+  readonly of: number;
+}
+
+/** A stretch of one activity. It includes its start and excludes its end. */
+export interface Segment {
+  readonly index: number;
+  readonly start: Ms;
+  readonly end: Ms;
+  readonly part: Part;
+  readonly activity: Activity;
+  readonly effort: Percent;
+  /** The innermost repeat of more than one turn that the step stands in. */
+  readonly set?: Turn;
+  /** The repeat around that one, when there are two. */
+  readonly round?: Turn;
+  /** Counts the repeats of its part from 0, so that a second block of sets can be announced. */
+  readonly block?: number;
+  readonly note?: string;
+}
+
+/** A plan laid out in time: no gap, no overlap, from 0 to `total`. */
+export interface Timeline {
+  readonly segments: readonly Segment[];
+  readonly total: Ms;
+}
