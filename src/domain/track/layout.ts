@@ -1,4 +1,4 @@
-import type { Ms } from '../units.ts';
+import { FRAME_MS, type Ms, ms, msOfFrame } from '../units.ts';
 
 /** A stretch of the track, in track time. It includes its start and excludes its end. */
 export interface Lane {
@@ -22,4 +22,41 @@ export interface TrackLayout {
   /** Five minutes of easy walk, only where the plan has no cool-down of its own. */
   readonly coolDown?: Lane;
   readonly total: Ms;
+}
+
+/** Quiet after the session and after every lane. A frozen page wakes up well within it. */
+export const GUARD = ms(120_000);
+/** The extra minute. */
+const MINUTE = ms(60_000);
+
+/** Lengths of the lanes' own plans, without the quiet after them. */
+export interface LaneLengths {
+  readonly holding: Ms;
+  /** Words and the minute together: the minute is its end. */
+  readonly oneMore: Ms;
+  readonly coolDown?: Ms | undefined;
+}
+
+/** The first start of a frame at or after a place. */
+export const onFrame = (at: Ms): Ms => msOfFrame(Math.ceil(at / FRAME_MS));
+
+/**
+ * Lay the lanes out one after another behind the session. Every lane starts on a frame and is
+ * followed by at least {@link GUARD} of quiet, which the next lane's start ends.
+ */
+export function layOut(session: Ms, lanes: LaneLengths): TrackLayout {
+  const after = (end: Ms): Ms => onFrame(ms(end + GUARD));
+  const tail = { start: session, end: after(session) };
+  const holding = { start: tail.end, end: ms(tail.end + lanes.holding) };
+  const oneMoreStart = after(holding.end);
+  const oneMoreEnd = ms(oneMoreStart + lanes.oneMore);
+  const oneMore = {
+    start: oneMoreStart,
+    end: oneMoreEnd,
+    minute: { start: ms(oneMoreEnd - MINUTE), end: oneMoreEnd },
+  };
+  const behind = after(oneMore.end);
+  if (lanes.coolDown === undefined) return { session, tail, holding, oneMore, total: behind };
+  const coolDown = { start: behind, end: ms(behind + lanes.coolDown) };
+  return { session, tail, holding, oneMore, coolDown, total: after(coolDown.end) };
 }

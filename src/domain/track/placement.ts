@@ -1,0 +1,74 @@
+import type { CuePlan, PlacedClip } from '../cues/cue.ts';
+import type { ClipId } from '../cues/vocabulary.ts';
+import { FRAME_MS, type Ms, ms } from '../units.ts';
+import type { ClipEntry } from './pack.ts';
+
+/** A run of frames of one clip, and where in the track (in frames of sound from 0) it goes. */
+export interface Placement {
+  /** First frame in the track. */
+  readonly to: number;
+  /** First frame in the pack's audio. */
+  readonly from: number;
+  readonly frames: number;
+}
+
+/**
+ * A decoder's output at one moment is made from the frame of that moment, from the one before
+ * (half of every transform overlaps into the next: ISO/IEC 11172-3, 2.4.3.4), and from what was
+ * in the synthesis filter, 512 samples long: 21.3 ms at 24 kHz.
+ */
+const FILTER_MS = 21.34;
+
+/** Frames of a clip, counted from its own first, without which its sound would be clipped. */
+export function audibleFrames(clip: ClipEntry): { readonly first: number; readonly end: number } {
+  const first = Math.floor((clip.onsetMs - FILTER_MS) / FRAME_MS) - 1;
+  const end = Math.floor((clip.onsetMs + clip.lengthMs) / FRAME_MS) + 1;
+  return { first: Math.max(0, first), end: Math.min(clip.frames, end) };
+}
+
+/** The frame of the track at which a clip begins, so that its first sound is nearest to `at`. */
+export const startFrame = (clip: ClipEntry, at: Ms): number =>
+  Math.round((at - clip.onsetMs) / FRAME_MS);
+
+/**
+ * Where the frames of every clip go.
+ *
+ * The audible frames of a clip are never written over by a later one. The quiet before a later
+ * clip's first sound starts only after them, and takes the place of the quiet after the earlier
+ * clip's last. What would fall before 0 or after `frames` is left out.
+ *
+ * @param plan clips in order of time, their audible parts not overlapping
+ * @param shift where the plan's 0 lies in the track, in frames
+ * @param frames length of the plan's room, in frames
+ */
+export function placements(
+  plan: CuePlan,
+  entryOf: (clip: ClipId) => ClipEntry,
+  shift: number,
+  frames: number,
+): Placement[] {
+  const placed: Placement[] = [];
+  let free = 0;
+  for (const { at, clip } of clipsOf(plan)) {
+    const entry = entryOf(clip);
+    const start = startFrame(entry, at);
+    const first = Math.max(start, free);
+    const end = Math.min(start + entry.frames, frames);
+    const before = placed.at(-1);
+    if (before && before.to + before.frames > shift + first) {
+      placed[placed.length - 1] = { ...before, frames: shift + first - before.to };
+    }
+    if (first < end) {
+      const from = entry.firstFrame + first - start;
+      placed.push({ to: shift + first, from, frames: end - first });
+    }
+    free = Math.max(free, Math.min(frames, start + audibleFrames(entry).end));
+  }
+  return placed;
+}
+
+/** Every clip of a plan, in order of time. */
+export const clipsOf = (plan: CuePlan): PlacedClip[] => plan.cues.flatMap((cue) => cue.clips);
+
+/** Where the last sound of a plan ends. */
+export const lastSound = (plan: CuePlan): Ms => ms(Math.max(0, ...plan.cues.map((cue) => cue.end)));
