@@ -1,0 +1,67 @@
+/// <reference types="trusted-types" />
+import { Workbox } from 'workbox-window';
+
+/** What the updates need of the service worker. */
+export interface WorkerPort {
+  /** The app and the voice pack are on this phone. */
+  onReady(listener: () => void): void;
+  /** A new version is installed and waits. */
+  onWaiting(listener: () => void): void;
+  /** A new version answers for this page, which is still the old one. */
+  onTakenOver(listener: () => void): void;
+  /** Lets the waiting version in; settles when it has come. */
+  giveWay(): Promise<void>;
+  /** Asks the server for a new version. */
+  look(): void;
+}
+
+/** For browsers, pages and builds without a service worker: nothing ever happens. */
+const noWorker: WorkerPort = {
+  onReady: () => {},
+  onWaiting: () => {},
+  onTakenOver: () => {},
+  giveWay: async () => {},
+  look: () => {},
+};
+
+/** The one script that a page of ours may name: Trusted Types refuse all others. */
+function ownWorker(): string {
+  const address = './sw.js';
+  const policy = window.trustedTypes?.createPolicy('app-sw', {
+    createScriptURL: (asked) => {
+      if (asked !== address) throw new TypeError(`not our service worker: ${asked}`);
+      return asked;
+    },
+  });
+  return (policy?.createScriptURL(address) ?? address) as string;
+}
+
+/** Registers the service worker after the page has loaded, so that it never delays the screen. */
+export function registerWorker(): WorkerPort {
+  if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return noWorker;
+  const container = navigator.serviceWorker;
+  const workbox = new Workbox(ownWorker(), { updateViaCache: 'none' });
+  let controlled = container.controller !== null;
+  const takenOver: (() => void)[] = [];
+
+  workbox.addEventListener('controlling', () => {
+    // The first worker of a first visit replaces nothing.
+    if (controlled) for (const listener of takenOver) listener();
+    controlled = true;
+  });
+  workbox.register().catch((error: unknown) => console.warn('No offline use:', error));
+
+  return {
+    onReady: (listener) => void container.ready.then(listener),
+    onWaiting: (listener) => workbox.addEventListener('waiting', () => listener()),
+    onTakenOver: (listener) => void takenOver.push(listener),
+    async giveWay() {
+      const come = new Promise<void>((resolve) => {
+        container.addEventListener('controllerchange', () => resolve(), { once: true });
+      });
+      workbox.messageSkipWaiting();
+      await come;
+    },
+    look: () => void workbox.update().catch(() => {}),
+  };
+}

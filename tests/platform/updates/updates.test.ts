@@ -1,0 +1,182 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createSessionLock, type SessionLock } from '../../../src/platform/updates/session-lock.ts';
+import { createUpdates } from '../../../src/platform/updates/updates.ts';
+import type { WorkerPort } from '../../../src/platform/updates/worker.ts';
+
+/** A worker whose events come when the test says so. */
+function fakeWorker() {
+  const on = { ready: () => {}, waiting: () => {}, takenOver: () => {} };
+  const calls: string[] = [];
+  const port: WorkerPort = {
+    onReady: (listener) => {
+      on.ready = listener;
+    },
+    onWaiting: (listener) => {
+      on.waiting = listener;
+    },
+    onTakenOver: (listener) => {
+      on.takenOver = listener;
+    },
+    giveWay: async () => void calls.push('give way'),
+    look: () => void calls.push('look'),
+  };
+  return { on, calls, port };
+}
+
+/** Web Locks of one browser, as far as they are used: shared holders against one `ifAvailable`. */
+function fakeLocks(): LockManager {
+  let holders = 0;
+  const request = async (
+    _name: string,
+    options: LockOptions,
+    job: (lock: Lock | null) => Promise<unknown>,
+  ): Promise<unknown> => {
+    if (options.ifAvailable && holders > 0) return job(null);
+    holders += 1;
+    try {
+      return await job({ name: _name, mode: options.mode ?? 'exclusive' });
+    } finally {
+      holders -= 1;
+    }
+  };
+  return { request, query: async () => ({}) } as unknown as LockManager;
+}
+
+function tab(lock: SessionLock = createSessionLock(fakeLocks())) {
+  const worker = fakeWorker();
+  let reloads = 0;
+  const updates = createUpdates(worker.port, lock, () => {
+    reloads += 1;
+  });
+  return { ...worker, updates, reloads: () => reloads, view: () => updates.store.getState() };
+}
+
+const settled = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+describe('updates', () => {
+  it('OFF-6 says that all is on the phone only once the worker is installed', () => {
+    const { on, view } = tab();
+    expect(view().offlineReady).toBe(false);
+    on.ready();
+    expect(view().offlineReady).toBe(true);
+  });
+
+  it('OFF-7 a waiting version is offered, and nothing happens before a yes', async () => {
+    const { on, view, calls, reloads } = tab();
+    on.waiting();
+    expect(view().waiting).toBe(true);
+    await settled();
+    expect(calls).toEqual([]);
+    expect(reloads()).toBe(0);
+  });
+
+  it('OFF-7 after a yes the new version is let in and the page opened anew, once', async () => {
+    const { on, view, calls, reloads } = tab();
+    on.waiting();
+    view().apply();
+    await settled();
+    expect(calls).toEqual(['give way']);
+    on.takenOver();
+    expect(reloads()).toBe(1);
+  });
+
+  it('OFF-8 a version that comes during a session is offered when the session is over', () => {
+    const { on, view, updates } = tab();
+    updates.setBusy(true);
+    on.waiting();
+    expect(view().waiting).toBe(false);
+    updates.setBusy(false);
+    expect(view().waiting).toBe(true);
+  });
+
+  it('OFF-8 an offer that stood is hidden while a session runs, and a late yes does nothing', async () => {
+    const { on, view, updates, calls } = tab();
+    on.waiting();
+    updates.setBusy(true);
+    expect(view().waiting).toBe(false);
+    view().apply();
+    await settled();
+    expect(calls).toEqual([]);
+  });
+
+  it('OFF-8 a session that begins between the yes and the new version is not cut', async () => {
+    const { on, view, updates, reloads } = tab();
+    on.waiting();
+    view().apply();
+    await settled();
+    updates.setBusy(true);
+    on.takenOver();
+    expect(reloads()).toBe(0);
+    updates.setBusy(false);
+    expect(reloads()).toBe(1);
+  });
+
+  it('OFF-9 a session in another tab holds the update back in this one', async () => {
+    const lock = createSessionLock(fakeLocks());
+    const runner = tab(lock);
+    const other = tab(lock);
+    runner.updates.setBusy(true);
+    other.on.waiting();
+    other.view().apply();
+    await settled();
+    expect(other.calls).toEqual([]);
+    runner.updates.setBusy(false);
+    await settled();
+    other.view().apply();
+    await settled();
+    expect(other.calls).toEqual(['give way']);
+  });
+
+  it('OFF-9 a tab whose version was replaced from another tab is asked, not reloaded', async () => {
+    const { on, view, reloads, calls } = tab();
+    on.takenOver();
+    expect(reloads()).toBe(0);
+    expect(view().waiting).toBe(true);
+    view().apply();
+    await settled();
+    expect(reloads()).toBe(1);
+    expect(calls).toEqual([]);
+  });
+
+  it('OFF-10 asks for a new version at most once an hour and never during a session', () => {
+    const { updates, calls } = tab();
+    const hour = 3_600_000;
+    updates.setBusy(true);
+    updates.look(0);
+    expect(calls).toEqual([]);
+    updates.setBusy(false);
+    updates.look(0);
+    updates.look(hour - 1);
+    updates.look(hour);
+    expect(calls).toEqual(['look', 'look']);
+  });
+
+  it('OFF-7, OFF-8 holds for any order of events: never shown or reloaded while busy, never without a yes', async () => {
+    const event = fc.constantFrom('waiting', 'takenOver', 'busy', 'free', 'yes');
+    await fc.assert(
+      fc.asyncProperty(fc.array(event, { maxLength: 25 }), async (events) => {
+        const { on, view, updates, reloads, calls } = tab();
+        let busy = false;
+        let yes = false;
+        for (const name of events) {
+          const before = reloads();
+          if (name === 'waiting') on.waiting();
+          if (name === 'takenOver') on.takenOver();
+          if (name === 'busy' || name === 'free') {
+            busy = name === 'busy';
+            updates.setBusy(busy);
+          }
+          if (name === 'yes') {
+            yes ||= view().waiting;
+            view().apply();
+            await Promise.resolve();
+          }
+          if (busy) expect(view().waiting).toBe(false);
+          if (busy || !yes) expect(reloads()).toBe(before);
+          if (!yes) expect(calls).toEqual([]);
+        }
+      }),
+    );
+  });
+});
