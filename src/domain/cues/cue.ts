@@ -32,6 +32,8 @@ export interface Cue {
   readonly text: string;
   /** Index of the segment that the cue speaks about. */
   readonly segment: number;
+  /** What the leader wrote: shown and captioned beside the words, never spoken. */
+  readonly note?: string;
 }
 
 /** Everything to be heard in a session, in order of `at`, none overlapping. */

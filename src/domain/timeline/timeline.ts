@@ -15,11 +15,11 @@ export interface Segment {
   readonly part: Part;
   readonly activity: Activity;
   readonly effort: Percent;
-  /** The innermost repeat of more than one turn that the step stands in. */
+  /** Turn of a repeat that holds no further repeat. Repeats of one turn do not count. */
   readonly set?: Turn;
-  /** The repeat around that one, when there are two. */
+  /** Turn of the repeat around sets; a step between its sets has a round and no set. */
   readonly round?: Turn;
-  /** Counts the repeats of its part from 0, so that a second block of sets can be announced. */
+  /** Counts the outermost repeats of its part from 0, so that a second block of sets can be announced. */
   readonly block?: number;
   readonly note?: string;
 }
