@@ -25,7 +25,7 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
-  'Permissions-Policy': 'geolocation=(), microphone=(), payment=(), usb=(), bluetooth=()',
+  'Permissions-Policy': 'geolocation=(), microphone=(), payment=(), usb=()',
 };
 
 /**

@@ -1,0 +1,128 @@
+/** A real browser with a profile that outlives it, so that it can be killed and started again. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+
+const PROGRAM = '/usr/bin/chromium';
+
+/** No sandbox, because the checks run as root; no calls of its own, because there is no network. */
+const ARGUMENTS = [
+  '--headless=new',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--no-default-browser-check',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--remote-debugging-port=0',
+  '--window-size=390,844',
+  '--hide-scrollbars',
+];
+
+/** A folder for a browser's profile, and the way to remove it. */
+export interface Profile {
+  readonly folder: string;
+  remove(): void;
+}
+
+export function newProfile(): Profile {
+  const folder = mkdtempSync(join(tmpdir(), 'towpath-profile-'));
+  return {
+    folder,
+    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 }),
+  };
+}
+
+export interface RealBrowser {
+  readonly context: BrowserContext;
+  readonly browser: Browser;
+  /** The only tab of a fresh browser, or a further one. */
+  tab(): Promise<Page>;
+  /** Ends the whole process tree at once with SIGKILL, as a battery or a system does. */
+  kill(): Promise<void>;
+  /** Closes in an orderly way. */
+  close(): Promise<void>;
+}
+
+/**
+ * Starts Debian's Chromium on a profile. Playwright's defaults are left out because one of them
+ * keeps every tab "visible": a hidden tab must really be hidden here.
+ *
+ * @param more further command-line switches
+ */
+export async function openBrowser(
+  profile: Profile,
+  more: readonly string[] = [],
+): Promise<RealBrowser> {
+  const child = spawn(
+    PROGRAM,
+    [...ARGUMENTS, ...more, `--user-data-dir=${profile.folder}`, 'about:blank'],
+    // Its own process group, so that it can be ended with all its children and nothing else.
+    { detached: true, stdio: ['ignore', 'ignore', 'pipe'], env: { ...process.env, LANG: 'en' } },
+  );
+  const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const endAll = (): void => killGroup(child);
+  process.once('exit', endAll);
+  const browser = await chromium.connectOverCDP(await addressOf(child), { noDefaults: true });
+  const context = browser.contexts()[0];
+  if (context === undefined) throw new Error('the browser has no window');
+  let first = context.pages()[0];
+
+  const finish = async (): Promise<void> => {
+    process.off('exit', endAll);
+    await gone;
+    killGroup(child);
+  };
+  return {
+    context,
+    browser,
+    async tab() {
+      const page = first ?? (await context.newPage());
+      first = undefined;
+      page.setDefaultTimeout(15_000);
+      return page;
+    },
+    async kill() {
+      killGroup(child);
+      await finish();
+      await browser.close().catch(() => {});
+    },
+    async close() {
+      const session = await browser.newBrowserCDPSession().catch(() => undefined);
+      await session?.send('Browser.close').catch(() => {});
+      const late = setTimeout(() => killGroup(child), 5000);
+      await finish();
+      clearTimeout(late);
+      await browser.close().catch(() => {});
+    },
+  };
+}
+
+function killGroup(child: ChildProcess): void {
+  if (child.pid === undefined) return;
+  try {
+    process.kill(-child.pid, 'SIGKILL');
+  } catch {
+    // Already gone.
+  }
+}
+
+function addressOf(child: ChildProcess): Promise<string> {
+  return new Promise((resolve, reject) => {
+    let said = '';
+    const late = setTimeout(() => reject(new Error(`no answer from Chromium:\n${said}`)), 30_000);
+    child.stderr?.on('data', (bytes: Buffer) => {
+      said += bytes.toString();
+      const found = /DevTools listening on (ws:\S+)/.exec(said);
+      if (found?.[1] !== undefined) {
+        clearTimeout(late);
+        resolve(found[1]);
+      }
+    });
+    child.once('exit', (code) => reject(new Error(`Chromium ended with ${code}:\n${said}`)));
+  });
+}
