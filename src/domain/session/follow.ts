@@ -1,0 +1,80 @@
+import { ms } from '../units.ts';
+import { beginStretch, endStretch, goOnTo, isSteady } from './credit.ts';
+import type { Step } from './effect.ts';
+import { andThen, finish, jump, laneLimit, step } from './move.ts';
+import { changeTo, segmentHere } from './places.ts';
+import type { Moment, Session } from './session.ts';
+
+/** The sound stands still for this long: it has stalled. */
+export const STALLED_AFTER_MS = 3000;
+/** A gap that a person is told of. */
+export const GAP_MS = 3000;
+/** A place may be reported this much earlier than before without having been moved. */
+const BACKWARD_JITTER_MS = 500;
+/** A signal for a boundary that comes later than this would only confuse. */
+const BOUNDARY_LATE_MS = 1500;
+
+/**
+ * What a moment tells of a running session: how far it came, whether the sound stood still,
+ * whether a lane or the session is over. Everything follows from the place, nothing is counted.
+ */
+export function follow(state: Session, at: Moment): Step<Session> {
+  const forward = at.track - state.moved.track;
+  if (forward <= 0 && forward > -BACKWARD_JITTER_MS) return standing(state, at);
+  return andThen(moved(state, at), (next) => laneOver(next, at));
+}
+
+function standing(state: Session, at: Moment): Step<Session> {
+  const since = at.wall - state.moved.wall;
+  if (since < STALLED_AFTER_MS) return step(state);
+  return step({ ...state, name: 'stalled', broken: true, credit: endStretch(state.credit) });
+}
+
+/** The place moved: what was gone through is credited, a gap is noticed, a boundary signalled. */
+function moved(state: Session, at: Moment): Step<Session> {
+  const heard = { wall: at.wall, track: ms(Math.min(at.track, laneLimit(state))) };
+  const credit = goOnTo(state.credit, heard);
+  const place = state.lane === 'session' ? heard.track : state.place;
+  const next: Session = { ...state, place, track: heard.track, moved: at, credit };
+  if (!isSteady(state.moved, at)) return step(next);
+  const lost = at.wall - state.moved.wall - (at.track - state.moved.track);
+  if (lost > GAP_MS) return step(withGap(next, state, at, lost));
+  return step(next, ...boundary(state, next));
+}
+
+/** Remembers a gap, and begins to credit anew after it. */
+export function withGap(next: Session, before: Session, at: Moment, lost: number): Session {
+  const counts = next.lane === 'session' ? 'plan' : 'extra';
+  return {
+    ...next,
+    credit: beginStretch(next.credit, counts, { wall: at.wall, track: next.track }),
+    gap: {
+      stoppedAt: before.moved.wall,
+      cameBackAt: at.wall,
+      position: before.place,
+      lost: ms(lost),
+    },
+  };
+}
+
+function boundary(before: Session, after: Session) {
+  if (after.lane !== 'session') return [];
+  const { timeline } = after.score;
+  const segment = segmentHere(timeline, after.place);
+  const passed = before.place < segment.start;
+  if (!passed || after.place - segment.start > BOUNDARY_LATE_MS) return [];
+  return [{ type: 'boundary', change: changeTo(timeline, segment) } as const];
+}
+
+/** Leaves a lane that is over. A late call has cost quiet, and no more. */
+function laneOver(state: Session, at: Moment): Step<Session> {
+  const { oneMore } = state.score.layout;
+  const over = at.track >= laneLimit(state);
+  if (state.lane !== 'one-more') return over ? finish(state, at.wall) : step(state);
+  if (over || at.track < oneMore.start) return jump(state, at.wall, 'session', state.place);
+  if (at.track < oneMore.end) return step(state);
+  // More than a minute is owed: the quiet minute is gone round once more.
+  const ahead = laneLimit(state) - at.track;
+  const round: Session = { ...state, extraUntil: ms(oneMore.minute.start + ahead) };
+  return jump(round, at.wall, 'one-more', oneMore.minute.start);
+}

@@ -1,0 +1,84 @@
+import { ms } from '../units.ts';
+import { noCredit } from './credit.ts';
+import type { Effect, Step } from './effect.ts';
+import type { SessionEvent } from './event.ts';
+import { recover } from './recover.ts';
+import type { About, Medium, Score, Session, StateName } from './session.ts';
+import { holding } from './states/holding.ts';
+import { over } from './states/over.ts';
+import { ready } from './states/ready.ts';
+import { running } from './states/running.ts';
+import { interrupted, stalled } from './states/silent.ts';
+
+/** Position is written this often, or more seldom while it does not move. */
+export const WRITE_EVERY_MS = 5000;
+const WRITE_EVERY_STANDING_MS = 30_000;
+
+const STATES: Record<StateName, (state: Session, event: SessionEvent) => Step<Session>> = {
+  ready,
+  running,
+  holding,
+  interrupted,
+  stalled,
+  finished: over,
+  'ended-early': over,
+};
+
+/** A session that waits for its start. */
+export const readySession = (about: About, score: Score, medium: Medium): Session => ({
+  name: 'ready',
+  about,
+  score,
+  medium,
+  lane: 'session',
+  place: ms(0),
+  track: ms(0),
+  moved: { wall: about.startedAt, track: ms(0) },
+  credit: noCredit,
+  wrong: false,
+  broken: false,
+  hushed: false,
+  writtenAt: 0,
+  seenAt: 0,
+});
+
+/**
+ * The player: a state and an event give the next state and what is to be done. Pure; the same
+ * events give the same state, which is how a journal is read back.
+ */
+export function reduce(state: Session, event: SessionEvent): Step<Session> {
+  const { state: next, effects } =
+    event.type === 'recovered' ? recover(state, event) : STATES[state.name](state, event);
+  const seen = { ...next, seenAt: event.wall };
+  if (!isWorthWriting(state, next, event, effects)) return { state: seen, effects };
+  const journal: Effect = { type: 'journal', event, strict: isStrict(state, next, event) };
+  return { state: { ...seen, writtenAt: event.wall }, effects: [journal, ...effects] };
+}
+
+/** Signs are written when something came of them, and else every few seconds; the rest at once. */
+function isWorthWriting(
+  before: Session,
+  after: Session,
+  event: SessionEvent,
+  effects: readonly Effect[],
+): boolean {
+  if (after.name === 'ready' || before.name === 'finished' || before.name === 'ended-early') {
+    return false;
+  }
+  if (effects.length > 0 || after.name !== before.name || after.gap !== before.gap) return true;
+  if (!SIGNS_ONLY.has(event.type)) return after !== before;
+  const every = after.name === 'running' ? WRITE_EVERY_MS : WRITE_EVERY_STANDING_MS;
+  return event.wall - before.writtenAt >= every || event.wall < before.writtenAt;
+}
+
+const SIGNS_ONLY: ReadonlySet<SessionEvent['type']> = new Set([
+  'tick',
+  'woke',
+  'playing',
+  'paused',
+  'failed',
+]);
+
+/** What must be on the disk before it counts: everything that a person did, and every new state. */
+const isStrict = (before: Session, after: Session, event: SessionEvent): boolean =>
+  after.name !== before.name || !SIGNS_ONLY.has(event.type);
