@@ -1,0 +1,131 @@
+import type { Segment, Timeline } from '../timeline/timeline.ts';
+import { type Ms, ms, type Percent } from '../units.ts';
+import { hasOwnEffort } from './change-words.ts';
+import type { ClipLengths, CueKind, Talk } from './cue.ts';
+import { type Phrase, sayActivity, sayEffort, sayReminder, sayTimeLeft } from './phrases.ts';
+import { isReminderId } from './reminders.ts';
+import { gapsOf, putAt, type Room } from './room.ts';
+import { chooseSlots, type Slot } from './slots.ts';
+import { heardFor } from './speak.ts';
+
+interface Habit {
+  /** Longest quiet. */
+  readonly bound: number;
+  /** Least time from one word to the next, besides the longest reminder. */
+  readonly least: number;
+  /** How often each reminder is wanted in a session. */
+  readonly rounds: number;
+  /** Least time before effort, or the same reminder, is said again. */
+  readonly again: number;
+}
+
+const HABITS: Readonly<Record<Exclude<Talk, 'few'>, Habit>> = {
+  usual: { bound: 180_000, least: 20_000, rounds: 1, again: 600_000 },
+  many: { bound: 90_000, least: 15_000, rounds: 2, again: 360_000 },
+};
+
+/** In one segment, what is left of it is said after so many other things. */
+const THEN_TIME_LEFT = 2;
+
+export interface FillWith {
+  readonly talk: Talk;
+  readonly reminders: readonly string[];
+  readonly target: Percent;
+  readonly lengths: ClipLengths;
+}
+
+/**
+ * Fill the widest gaps with effort and reminders, so that it is never quiet for long.
+ *
+ * Effort is said in the harder segments of the main part. Reminders take turns in the leader's
+ * order, spoken ones alone as words. Where neither is due, and for a reminder in the leader's own
+ * words, which is shown and not spoken, the activity and what is left of it are said.
+ */
+export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: FillWith): void {
+  const { talk, reminders, lengths } = options;
+  if (talk === 'few') return;
+  const habit = HABITS[talk];
+  const longest = Math.max(
+    0,
+    ...reminders.map((text) => (isReminderId(text) ? heardFor(sayReminder(text), lengths) : 0)),
+    heardFor(sayEffort(options.target), lengths),
+  );
+  const slots = chooseSlots(rooms.flatMap(gapsOf), {
+    bound: habit.bound,
+    least: habit.least + longest,
+    wanted: (reminders.length + 1) * habit.rounds,
+  });
+  const choose = chooser(timeline, rooms, options, habit);
+  for (const slot of slots) {
+    const { room } = slot.gap;
+    const { kind, phrase, note } = choose(slot);
+    putAt(room, { kind, segment: room.segment.index, note }, phrase, slot.at, lengths);
+  }
+}
+
+interface Filler {
+  readonly kind: CueKind;
+  readonly phrase: Phrase;
+  readonly note?: string;
+}
+
+/** Decides for one place after another, in order of time, what is said there. */
+function chooser(
+  { segments }: Timeline,
+  rooms: readonly Room[],
+  { reminders, target }: FillWith,
+  { again }: Habit,
+): (slot: Slot) => Filler {
+  const effortAt = rooms.flatMap(({ cues }) => cues.filter(saysEffort).map(({ at }) => at));
+  const saidAt = new Map<string, Ms>();
+  let turn = 0;
+  let since = { segment: -1, others: 0 };
+  const due = (last: Ms | undefined, at: Ms): boolean => last === undefined || at - last >= again;
+  const timeLeft = ({ gap, at }: Slot, note?: string): Filler => ({
+    kind: 'reminder',
+    phrase: sayLeft(gap.room.segment, at),
+    ...(note === undefined ? {} : { note }),
+  });
+
+  return (slot) => {
+    const { at } = slot;
+    const { segment } = slot.gap.room;
+    if (since.segment !== segment.index) since = { segment: segment.index, others: 0 };
+    if (since.others >= THEN_TIME_LEFT) {
+      since.others = 0;
+      return timeLeft(slot);
+    }
+    since.others += 1;
+    const lastEffort = effortAt.findLast((said) => said <= at);
+    const nextEffort = effortAt.find((said) => said > at) ?? Infinity;
+    if (isWork(segments, segment) && due(lastEffort, at) && nextEffort - at >= again / 2) {
+      effortAt.splice(effortAt.findLastIndex((said) => said <= at) + 1, 0, at);
+      return { kind: 'effort', phrase: sayEffort(hasOwnEffort(segment) ? segment.effort : target) };
+    }
+    const reminder = reminders[turn % reminders.length];
+    if (reminder !== undefined && due(saidAt.get(reminder), at)) {
+      saidAt.set(reminder, at);
+      turn += 1;
+      if (isReminderId(reminder)) return { kind: 'reminder', phrase: sayReminder(reminder) };
+      since.others = 0;
+      return timeLeft(slot, reminder);
+    }
+    since.others = 0;
+    return timeLeft(slot);
+  };
+}
+
+const saysEffort = ({ clips }: Room['cues'][number]): boolean =>
+  clips.some(({ clip }) => clip.startsWith('effort.'));
+
+const sayLeft = (segment: Segment, at: Ms): Phrase => [
+  ...sayActivity(segment.activity),
+  ...sayTimeLeft(ms(segment.end - at)),
+];
+
+/** A main segment that is no easier than the main segments beside it. */
+function isWork(segments: readonly Segment[], segment: Segment): boolean {
+  if (segment.part !== 'main') return false;
+  const beside = [segments[segment.index - 1], segments[segment.index + 1]];
+  return beside.every((other) => other?.part !== 'main' || other.effort <= segment.effort);
+}
