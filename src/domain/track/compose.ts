@@ -1,17 +1,20 @@
 import type { CuePlan } from '../cues/cue.ts';
 import type { ClipId } from '../cues/vocabulary.ts';
-import { FRAME_MS, frameOf, type Ms } from '../units.ts';
+import { FRAME_MS, frameOf, type Ms, ms } from '../units.ts';
 import { FRAME_BYTES } from './frame.ts';
 import { writeInfoFrame } from './info-frame.ts';
-import { GUARD, type Lane, layOut, onFrame, type TrackLayout } from './layout.ts';
-import type { ClipEntry, VoicePack } from './pack.ts';
+import { GUARD, layOut, onFrame, type TrackLayout } from './layout.ts';
+import { type ClipEntry, entryOf, type VoicePack } from './pack.ts';
 import { type Placement, placements } from './placement.ts';
 
 /** What a track is to be made of. */
 export interface TrackPlan {
   /** The session's cues; `cues.total` is the session's length, the finish words come after it. */
   readonly cues: CuePlan;
-  /** Cue plans of the lanes, each from its own 0; `total` is a lane's length without its quiet end. */
+  /**
+   * Cue plans of the lanes, each from its own 0; `total` is a lane's length without its quiet
+   * end, which the last words may begin.
+   */
   readonly lanes: {
     readonly holding: CuePlan;
     /** Words, then one minute: `total` is both together. */
@@ -42,18 +45,14 @@ export function composeTrack(plan: TrackPlan, pack: VoicePack): ComposedTrack {
     oneMore: oneMore.total,
     coolDown: coolDown?.total,
   });
-  const put = (cues: CuePlan, room: Lane): Placement[] =>
-    placements(
-      cues,
-      entries(pack),
-      frameOf(room.start),
-      frameOf(onFrame(room.end)) - frameOf(room.start),
-    );
+  const { tail, holding: held, oneMore: more, coolDown: cool, total } = layout;
+  const put = (cues: CuePlan, from: Ms, to: Ms): Placement[] =>
+    placements(cues, entries(pack), frameOf(from), frameOf(ms(to - from)));
   const placed = [
-    ...put(plan.cues, { start: 0 as Ms, end: layout.tail.end }),
-    ...put(holding, layout.holding),
-    ...put(oneMore, layout.oneMore),
-    ...(coolDown && layout.coolDown ? put(coolDown, layout.coolDown) : []),
+    ...put(plan.cues, ms(0), tail.end),
+    ...put(holding, held.start, more.start),
+    ...put(oneMore, more.start, cool?.start ?? total),
+    ...(coolDown && cool ? put(coolDown, cool.start, total) : []),
   ];
   return { bytes: copyFrames(layout.total, placed, pack), layout };
 }
@@ -64,17 +63,14 @@ export function composeTrack(plan: TrackPlan, pack: VoicePack): ComposedTrack {
  * @throws on a clip that the pack has not: a pack is checked before it is used
  */
 export function composeExport(cues: CuePlan, pack: VoicePack): Uint8Array<ArrayBuffer> {
-  const length = onFrame((cues.total + GUARD) as Ms);
+  const length = onFrame(ms(cues.total + GUARD));
   return copyFrames(length, placements(cues, entries(pack), 0, frameOf(length)), pack);
 }
 
 const entries =
-  (pack: VoicePack) =>
-  (clip: ClipId): ClipEntry => {
-    const entry = pack.manifest.clips[clip];
-    if (entry === undefined) throw new Error(`the voice pack has no clip ${clip}`);
-    return entry;
-  };
+  ({ manifest }: VoicePack) =>
+  (clip: ClipId): ClipEntry =>
+    entryOf(manifest, clip);
 
 /** The only buffer of a track's size that composing makes is the track itself. */
 function copyFrames(

@@ -1,3 +1,4 @@
+import type { ClipLengths } from '../cues/cue.ts';
 import type { ClipId } from '../cues/vocabulary.ts';
 import type { Ms } from '../units.ts';
 
@@ -35,3 +36,19 @@ export interface VoicePack {
   readonly manifest: VoiceManifest;
   readonly audio: Uint8Array;
 }
+
+/**
+ * A clip's entry.
+ *
+ * @throws on a clip that the pack has not: a pack is checked before it is used
+ */
+export function entryOf({ clips }: VoiceManifest, clip: ClipId): ClipEntry {
+  const entry = clips[clip];
+  if (entry === undefined) throw new Error(`the voice pack has no clip ${clip}`);
+  return entry;
+}
+
+/** How long each clip of a pack is heard: what a cue plan is made with. */
+export const clipLengths = (manifest: VoiceManifest): ClipLengths => ({
+  lengthOf: (clip) => entryOf(manifest, clip).lengthMs,
+});
