@@ -6,19 +6,85 @@ export interface Place {
   readonly length: number;
 }
 
+export type Detail = Readonly<Record<string, string | number>>;
+
+/** What can be wrong with a plan's text. `src/copy/plan.ts` has a sentence for each. */
+export const PLAN_CODES = [
+  'bad-character',
+  'bad-separator',
+  'before-label',
+  'clock-digits',
+  'clock-seconds',
+  'count-after-step',
+  'count-over',
+  'count-range',
+  'count-zero',
+  'decimal',
+  'distance',
+  'duration-order',
+  'duration-over',
+  'effort-missing',
+  'effort-over',
+  'effort-pace',
+  'effort-range',
+  'effort-twice',
+  'effort-unit',
+  'effort-unknown',
+  'empty',
+  'empty-brackets',
+  'extra-on-brackets',
+  'label-colon',
+  'label-empty',
+  'label-inside',
+  'label-needs-main',
+  'label-order',
+  'label-twice',
+  'label-unknown',
+  'leftover',
+  'missing-activity',
+  'missing-count',
+  'missing-duration',
+  'missing-repeated',
+  'missing-separator',
+  'missing-unit',
+  'needs-brackets',
+  'needs-brackets-count',
+  'not-a-step',
+  'note-empty',
+  'note-long',
+  'note-open',
+  'note-twice',
+  'nothing-between',
+  'number-word',
+  'range',
+  'session-long',
+  'slash-outside',
+  'step-long',
+  'step-short',
+  'stray-close',
+  'text-long',
+  'too-deep',
+  'unclosed-bracket',
+  'unit-m',
+  'unknown-activity',
+  'unknown-unit',
+] as const;
+export type PlanCode = (typeof PLAN_CODES)[number];
+
 /** Why a plan's text is not a plan. `src/copy/plan.ts` turns the code into a sentence. */
 export interface PlanProblem {
-  readonly code: string;
+  readonly code: PlanCode;
   readonly place: Place;
+  /** What stands there, as typed. */
   readonly found: string;
   /** What the sentence needs besides: suggestions, readings, limits. */
-  readonly detail?: Readonly<Record<string, string | number>>;
+  readonly detail?: Detail;
 }
 
 /** Why a file is not a programme: `path` such as `weeks[1].sessions.wren`. */
 export interface ProgrammeProblem {
   readonly code: string;
   readonly path: string;
-  readonly detail?: Readonly<Record<string, string | number>>;
+  readonly detail?: Detail;
   readonly plan?: PlanProblem;
 }
