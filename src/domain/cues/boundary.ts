@@ -1,8 +1,8 @@
 import type { Segment, Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
-import { isShort } from './change-words.ts';
 import type { ClipLengths, Cue, PlacedClip } from './cue.ts';
 import { JOIN_PAUSE_MS, TONE } from './phrases.ts';
+import { isShort } from './short.ts';
 import { cueOf } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
 
@@ -20,9 +20,13 @@ const QUIET_BEFORE_SHORT = 1200;
 export const wordsEndBy = (segment: Segment): Ms =>
   ms(segment.end - (isShort(segment) ? QUIET_BEFORE_SHORT : QUIET_BEFORE));
 
-/** When the words of a boundary begin, after its long tone. */
-export const wordsStartAt = (boundary: Ms, tone: ClipId, lengths: ClipLengths): Ms =>
-  ms(boundary + Math.max(WORDS_AFTER, lengths.lengthOf(tone) + JOIN_PAUSE_MS));
+/** When the words of a boundary begin: some time after it, and never into its long tone. */
+export const wordsStartAt = (
+  boundary: Ms,
+  tone: ClipId,
+  lengths: ClipLengths,
+  after = WORDS_AFTER,
+): Ms => ms(boundary + Math.max(after, lengths.lengthOf(tone) + JOIN_PAUSE_MS));
 
 /** The long tone rises into more effort, falls into less, and stays level into the same. */
 export function toneInto(before: Segment, after: Segment | undefined): ClipId {

@@ -1,15 +1,10 @@
 import { DEFAULT_EFFORT } from '../programme/plan.ts';
 import type { Segment } from '../timeline/timeline.ts';
-import { type Ms, ms, type Percent } from '../units.ts';
+import type { Percent } from '../units.ts';
 import type { Talk } from './cue.ts';
 import { type Phrase, SAY, sayActivity, sayDuration, sayEffort, sayPart } from './phrases.ts';
+import { lengthOf } from './short.ts';
 import { type TurnWords, turnWords } from './turns.ts';
-
-/** A segment shorter than this hears its activity alone, and one tone before its end. */
-export const SHORT = ms(10_000);
-
-export const lengthOf = (segment: Segment): Ms => ms(segment.end - segment.start);
-export const isShort = (segment: Segment): boolean => lengthOf(segment) < SHORT;
 
 /** All that may be said where a segment begins. */
 export interface ChangeWords {

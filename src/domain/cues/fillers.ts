@@ -15,13 +15,15 @@ interface Habit {
   readonly least: number;
   /** How often each reminder is wanted in a session. */
   readonly rounds: number;
+  /** At most one in so long a time, where none is needed. */
+  readonly oneIn: number;
   /** Least time before effort, or the same reminder, is said again. */
   readonly again: number;
 }
 
 const HABITS: Readonly<Record<Exclude<Talk, 'few'>, Habit>> = {
-  usual: { bound: 180_000, least: 20_000, rounds: 1, again: 600_000 },
-  many: { bound: 90_000, least: 15_000, rounds: 2, again: 360_000 },
+  usual: { bound: 180_000, least: 20_000, rounds: 1, oneIn: 120_000, again: 600_000 },
+  many: { bound: 90_000, least: 15_000, rounds: 2, oneIn: 60_000, again: 360_000 },
 };
 
 /** In one segment, what is left of it is said after so many other things. */
@@ -53,7 +55,7 @@ export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: Fi
   const slots = chooseSlots(rooms.flatMap(gapsOf), {
     bound: habit.bound,
     least: habit.least + longest,
-    wanted: (reminders.length + 1) * habit.rounds,
+    wanted: Math.min((reminders.length + 1) * habit.rounds, timeline.total / habit.oneIn),
   });
   const choose = chooser(timeline, rooms, options, habit);
   for (const slot of slots) {

@@ -1,10 +1,10 @@
 import type { Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
 import { wordsEndBy } from './boundary.ts';
-import { isShort, lengthOf } from './change-words.ts';
 import type { ClipLengths, Cue } from './cue.ts';
 import { type Phrase, SAY, sayActivity, sayTimeLeft } from './phrases.ts';
 import { APART, nearestPlace, putAt, type Room } from './room.ts';
+import { isShort, lengthOf } from './short.ts';
 
 /** A segment of this length or more has a halfway of its own. */
 const LONG = 600_000;

@@ -1,12 +1,13 @@
 import type { Segment, Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms, type Percent } from '../units.ts';
 import { countdowns, toneInto, wordsEndBy, wordsStartAt } from './boundary.ts';
-import { changeWords, isShort, lengthOf, wordings } from './change-words.ts';
+import { changeWords, wordings } from './change-words.ts';
 import type { ClipLengths, Cue, CuePlan, Talk } from './cue.ts';
 import { fillGaps } from './fillers.ts';
 import { placeHalfways } from './halfway.ts';
 import { captionOf, type Phrase, SAY, sayActivity, TONE } from './phrases.ts';
 import { APART, putAt, type Room } from './room.ts';
+import { isShort, lengthOf } from './short.ts';
 import { cueOf, heardFor, placeClips, spokenCue } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
 
@@ -64,7 +65,7 @@ function composer(
     const before = segments[index - 1];
     const at = before
       ? wordsStartAt(segment.start, toneInto(before, segment), lengths)
-      : wordsStartAt(ms(START_WORDS - 700), opening, lengths);
+      : wordsStartAt(segment.start, opening, lengths, START_WORDS);
     const fullest = wordings(words[index] as (typeof words)[number], halfway);
     const by = before ? wordsEndBy(segment) : startEndsBy(segment, lengths);
     const bare = sayActivity(segment.activity);

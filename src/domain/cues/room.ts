@@ -1,9 +1,9 @@
 import type { Segment } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
 import { wordsEndBy } from './boundary.ts';
-import { isShort } from './change-words.ts';
 import type { ClipLengths, Cue } from './cue.ts';
 import type { Phrase } from './phrases.ts';
+import { isShort } from './short.ts';
 import { type About, heardFor, spokenCue } from './speak.ts';
 
 /** Least quiet between two spoken cues. */

@@ -22,14 +22,23 @@ export interface Wish {
  * over it, at round times before the segment's end.
  */
 export function chooseSlots(gaps: readonly Gap[], wish: Wish): Slot[] {
-  const filled = gaps.map((gap) => ({ gap, width: gap.to - gap.from, count: needed(gap, wish) }));
-  const middles = filled.flatMap(({ gap, count }) => Array(count).fill(middleOf(gap)) as number[]);
-  const total = () => middles.length;
-  while (total() < wish.wanted) {
-    const widest = widestOf(filled, middles, wish.least);
+  const filled = gaps.map((gap): Filled => {
+    const width = gap.to - gap.from;
+    return {
+      gap,
+      width,
+      middle: (gap.from + gap.to) / 2,
+      count: needed(width, wish),
+      away: Infinity,
+    };
+  });
+  for (const it of filled) if (it.count > 0) keepAway(filled, it.middle);
+  let total = filled.reduce((sum, { count }) => sum + count, 0);
+  for (; total < wish.wanted; total++) {
+    const widest = widestOf(filled, wish.least);
     if (widest === undefined) break;
     widest.count += 1;
-    middles.push(middleOf(widest.gap));
+    keepAway(filled, widest.middle);
   }
   return filled.flatMap(({ gap, count }) =>
     count === 0 ? [] : spread(gap, count, wish).map((at) => ({ gap, at })),
@@ -39,16 +48,21 @@ export function chooseSlots(gaps: readonly Gap[], wish: Wish): Slot[] {
 interface Filled {
   readonly gap: Gap;
   readonly width: number;
+  readonly middle: number;
   count: number;
+  /** To the nearest gap that has something in it. */
+  away: number;
+}
+
+function keepAway(filled: readonly Filled[], from: number): void {
+  for (const it of filled) it.away = Math.min(it.away, Math.abs(it.middle - from));
 }
 
 /** Places are moved to whole five seconds at least: half of that on either side. */
 const FINEST = 5000;
 
-const needed = (gap: Gap, { bound }: Wish): number =>
-  Math.max(0, Math.ceil((gap.to - gap.from) / (bound - FINEST)) - 1);
-
-const middleOf = (gap: Gap): number => (gap.from + gap.to) / 2;
+const needed = (width: number, { bound }: Wish): number =>
+  Math.max(0, Math.ceil(width / (bound - FINEST)) - 1);
 
 /** Gaps that differ by less than this are as wide as each other. */
 const ALIKE = 10_000;
@@ -57,21 +71,18 @@ const ALIKE = 10_000;
  * The widest gap that has room for one more, those with something in them counting as much
  * less wide; of gaps alike, the one farthest from all that is placed already.
  */
-function widestOf(
-  filled: readonly Filled[],
-  middles: readonly number[],
-  least: number,
-): Filled | undefined {
-  let best: { readonly it: Filled; readonly width: number; readonly away: number } | undefined;
+function widestOf(filled: readonly Filled[], least: number): Filled | undefined {
+  let best: Filled | undefined;
+  let bestWidth = 0;
   for (const it of filled) {
     if (it.width / (it.count + 2) < least) continue;
     const width = Math.round(it.width / (it.count + 1) ** 2 / ALIKE);
-    if (best !== undefined && width < best.width) continue;
-    const middle = middleOf(it.gap);
-    const away = Math.min(...middles.map((other) => Math.abs(other - middle)), Infinity);
-    if (best === undefined || width > best.width || away > best.away) best = { it, width, away };
+    if (best === undefined || width > bestWidth || (width === bestWidth && it.away > best.away)) {
+      best = it;
+      bestWidth = width;
+    }
   }
-  return best?.it;
+  return best;
 }
 
 /** Round times before a segment's end, the roundest first. */
