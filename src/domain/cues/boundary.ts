@@ -16,7 +16,7 @@ const WORDS_AFTER = 700;
 const QUIET_BEFORE = 3200;
 const QUIET_BEFORE_SHORT = 1200;
 
-/** When the last word within a segment must be over. */
+/** When the last word within a segment must be over, whatever it is. */
 export const wordsEndBy = (segment: Segment): Ms =>
   ms(segment.end - (isShort(segment) ? QUIET_BEFORE_SHORT : QUIET_BEFORE));
 

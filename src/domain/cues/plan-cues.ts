@@ -6,6 +6,7 @@ import type { ClipLengths, Cue, CuePlan, Talk } from './cue.ts';
 import { fillGaps } from './fillers.ts';
 import { placeHalfways } from './halfway.ts';
 import { captionOf, type Phrase, SAY, sayActivity, TONE } from './phrases.ts';
+import { openingEndsBy, placeRemaining } from './remaining.ts';
 import { APART, putAt, type Room } from './room.ts';
 import { isShort, lengthOf } from './short.ts';
 import { cueOf, heardFor, placeClips, spokenCue } from './speak.ts';
@@ -26,12 +27,6 @@ export interface CueOptions {
 const START_WORDS = 1500;
 /** The activity once more, for who was still putting the phone away. */
 const ONCE_MORE = ms(12_000);
-
-/** What is said of the time that is left, in segments of some length or more. */
-const REMAINING = [
-  { phrase: SAY.oneMinute, left: 60_000, from: 240_000 },
-  { phrase: SAY.tenSeconds, left: 10_000, from: 45_000 },
-] as const;
 
 /**
  * Everything that is heard in a session, and when: tones and words, in order, none overlapping.
@@ -67,7 +62,7 @@ function composer(
       ? wordsStartAt(segment.start, toneInto(before, segment), lengths)
       : wordsStartAt(segment.start, opening, lengths, START_WORDS);
     const fullest = wordings(words[index] as (typeof words)[number], halfway);
-    const by = before ? wordsEndBy(segment) : startEndsBy(segment, lengths);
+    const by = before ? openingEndsBy(segment) : startEndsBy(segment, lengths);
     const bare = sayActivity(segment.activity);
     const phrase = isShort(segment)
       ? bare
@@ -86,17 +81,8 @@ function composer(
 /** The start's words leave room for the activity once more, where the segment is long enough. */
 const startEndsBy = (segment: Segment, lengths: ClipLengths): Ms => {
   const once = ONCE_MORE + heardFor(sayActivity(segment.activity), lengths);
-  return once <= wordsEndBy(segment) ? ms(ONCE_MORE - APART) : wordsEndBy(segment);
+  return once <= wordsEndBy(segment) ? ms(ONCE_MORE - APART) : openingEndsBy(segment);
 };
-
-function placeRemaining(room: Room, lengths: ClipLengths): void {
-  const { segment } = room;
-  for (const { phrase, left, from } of REMAINING) {
-    if (lengthOf(segment) < from) continue;
-    const about = { kind: 'remaining', segment: segment.index } as const;
-    putAt(room, about, phrase, ms(segment.end - left), lengths);
-  }
-}
 
 function placeOnceMore(room: Room | undefined, lengths: ClipLengths): void {
   if (room === undefined) return;
