@@ -1,0 +1,135 @@
+import type { Signal, Transport } from '../../app/ports.ts';
+import { type Ms, ms, secondsOf } from '../../domain/units.ts';
+import { listenToMediaKeys } from './media-keys.ts';
+import { listenToPage } from './page.ts';
+
+/** Newer browsers let a page say what its sound is for; without it an iPhone may fall silent on lock. */
+interface AudioSessionNavigator extends Navigator {
+  readonly audioSession?: { type: string };
+}
+
+/**
+ * The session's sound: one audio element in the page, and its place is the session's clock. The
+ * track is one Blob with one address, kept until it is closed. Nothing here starts sound by
+ * itself: `play` and `rebuild` are called in answer to a person, `seek` moves what is heard.
+ */
+export function createSound(): Transport {
+  const listeners = new Set<(signal: Signal) => void>();
+  const say = (signal: Signal): void => {
+    for (const listener of [...listeners]) listener(signal);
+  };
+  let element = newElement();
+  let stopListening = listenTo();
+  let track: { readonly blob: Blob; readonly url: string } | undefined;
+  /** Where a seek goes that has not arrived: until then the element tells the old place. */
+  let goingTo: Ms | undefined;
+
+  listenToPage(say);
+  const keys = listenToMediaKeys(say);
+
+  function listenTo(): () => void {
+    const own = element;
+    const on = (type: string, heard: () => void): (() => void) => {
+      own.addEventListener(type, heard);
+      return () => own.removeEventListener(type, heard);
+    };
+    const stops = [
+      on('timeupdate', () => say('tick')),
+      on('waiting', () => say('tick')),
+      on('stalled', () => say('tick')),
+      on('playing', () => {
+        // An iPhone loses the buttons when playing begins.
+        keys.apply();
+        say('playing');
+      }),
+      on('pause', () => say(own.ended ? 'tick' : 'paused')),
+      on('error', () => {
+        if (track !== undefined) say('failed');
+      }),
+      on('loadedmetadata', arrive),
+      on('seeked', () => {
+        if (!own.seeking) goingTo = undefined;
+        say('tick');
+      }),
+    ];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }
+
+  /** A place that was asked for before the element knew its track. */
+  function arrive(): void {
+    if (goingTo !== undefined) element.currentTime = secondsOf(goingTo);
+  }
+
+  function seek(to: Ms): void {
+    goingTo = to;
+    if (element.readyState >= HTMLMediaElement.HAVE_METADATA) arrive();
+  }
+
+  function play(): void {
+    const { audioSession } = navigator as AudioSessionNavigator;
+    if (audioSession !== undefined) audioSession.type = 'playback';
+    element.play().catch((error: unknown) => {
+      // A play that a later pause or load overtook is no refusal.
+      if (!(error instanceof DOMException && error.name === 'AbortError')) say('paused');
+    });
+  }
+
+  function drop(): void {
+    stopListening();
+    element.pause();
+    element.removeAttribute('src');
+    element.load();
+    element.remove();
+  }
+
+  function close(): void {
+    goingTo = undefined;
+    if (track === undefined) return;
+    drop();
+    URL.revokeObjectURL(track.url);
+    track = undefined;
+    element = newElement();
+    stopListening = listenTo();
+  }
+
+  return {
+    load({ bytes }) {
+      close();
+      if (bytes === undefined) return;
+      const blob = new Blob([bytes], { type: 'audio/mpeg' });
+      track = { blob, url: URL.createObjectURL(blob) };
+      element.src = track.url;
+      element.load();
+    },
+    play,
+    pause: () => element.pause(),
+    seek,
+    rebuild(at) {
+      if (track === undefined) return;
+      drop();
+      element = newElement();
+      stopListening = listenTo();
+      element.src = track.url;
+      goingTo = undefined;
+      seek(at);
+      play();
+    },
+    place: () => goingTo ?? ms(element.currentTime * 1000),
+    close,
+    listen(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+/** In the page, though not to be seen: some phones let go of an element that stands nowhere. */
+function newElement(): HTMLAudioElement {
+  const element = document.createElement('audio');
+  element.hidden = true;
+  element.preload = 'auto';
+  document.body.append(element);
+  return element;
+}

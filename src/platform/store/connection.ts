@@ -1,0 +1,144 @@
+import { type OpenDBCallbacks, openDB } from 'idb';
+import type { StoreProblem } from '../../app/ports.ts';
+import { fail, ok, type Result } from '../../domain/result.ts';
+import { MIGRATIONS, VERSION } from './migrations.ts';
+import type { Database, StoreName, TowpathSchema, Transaction } from './schema.ts';
+
+/** Wrapped so that a job's own reason for giving up is told from a fault of the database. */
+export class Refusal extends Error {
+  readonly problem: StoreProblem;
+  constructor(problem: StoreProblem) {
+    super(problem.detail);
+    this.problem = problem;
+  }
+}
+
+export interface Connection {
+  read<T>(
+    stores: StoreName[],
+    job: (tx: Transaction) => Promise<T>,
+  ): Promise<Result<T, StoreProblem>>;
+  write<T>(
+    stores: StoreName[],
+    job: (tx: Transaction) => Promise<T>,
+    strict?: boolean,
+  ): Promise<Result<T, StoreProblem>>;
+  /** Every record of every store that is there, whatever version made it. */
+  readEverything(): Promise<Result<Readonly<Record<string, readonly unknown[]>>, StoreProblem>>;
+  close(): void;
+}
+
+/**
+ * The one way to the database. Success means that the transaction completed. A connection that
+ * was lost (an iPhone drops it while the page is in the background, and asking again on the same
+ * one fails: WebKit bug 277615) is opened anew and the job done once more, then the loss is told.
+ * A job may therefore run twice, and does nothing but read and write in its transaction.
+ */
+export function connect(name = 'towpath'): Connection {
+  let opened: Promise<{ db: Database; newer: boolean }> | undefined;
+
+  const forget = (): void => {
+    const before = opened;
+    opened = undefined;
+    void before?.then(({ db }) => db.close()).catch(() => {});
+  };
+
+  const callbacks: OpenDBCallbacks<TowpathSchema> = {
+    upgrade(db, from) {
+      for (const migration of MIGRATIONS.slice(from)) migration.up(db);
+    },
+    // Another tab has a newer version: it must not wait for this one.
+    blocking: forget,
+    terminated: () => {
+      opened = undefined;
+    },
+  };
+
+  async function open(): Promise<{ db: Database; newer: boolean }> {
+    try {
+      return { db: await openDB<TowpathSchema>(name, VERSION, callbacks), newer: false };
+    } catch (error) {
+      if (!isNamed(error, 'VersionError')) throw error;
+      // Written by a newer version of the app: read it, never change it.
+      const { blocking, terminated } = callbacks;
+      const db = await openDB<TowpathSchema>(name, undefined, {
+        blocking,
+        terminated,
+      } as typeof callbacks);
+      return { db, newer: true };
+    }
+  }
+
+  async function once<T>(
+    stores: StoreName[] | 'all',
+    mode: 'readonly' | 'readwrite',
+    strict: boolean,
+    job: (tx: Transaction) => Promise<T>,
+  ): Promise<T> {
+    opened ??= open();
+    const { db, newer } = await opened;
+    if (newer && mode === 'readwrite') {
+      throw new Refusal({ code: 'newer', detail: `database version ${db.version}` });
+    }
+    const durability = strict ? 'strict' : 'relaxed';
+    const names = stores === 'all' ? [...db.objectStoreNames] : stores;
+    const tx = db.transaction(names, mode, { durability }) as unknown as Transaction;
+    try {
+      const value = await job(tx);
+      await tx.done;
+      return value;
+    } catch (error) {
+      abort(tx);
+      throw error;
+    }
+  }
+
+  async function run<T>(
+    stores: StoreName[] | 'all',
+    mode: 'readonly' | 'readwrite',
+    strict: boolean,
+    job: (tx: Transaction) => Promise<T>,
+  ): Promise<Result<T, StoreProblem>> {
+    for (let attempt = 1; ; attempt++) {
+      try {
+        return ok(await once(stores, mode, strict, job));
+      } catch (error) {
+        if (error instanceof Refusal) return fail(error.problem);
+        if (isNamed(error, 'QuotaExceededError')) return fail(problem('full', error));
+        forget();
+        if (attempt === 2) return fail(problem('lost', error));
+      }
+    }
+  }
+
+  return {
+    read: (stores, job) => run(stores, 'readonly', false, job),
+    readEverything: () => run('all', 'readonly', false, everything),
+    write: (stores, job, strict = false) => run(stores, 'readwrite', strict, job),
+    close: forget,
+  };
+}
+
+async function everything(tx: Transaction): Promise<Record<string, readonly unknown[]>> {
+  const names = [...tx.objectStoreNames];
+  const stores = await Promise.all(names.map((name) => tx.objectStore(name).getAll()));
+  return Object.fromEntries(names.map((name, i) => [name, stores[i] ?? []]));
+}
+
+/** A transaction that has ended already cannot be aborted, and need not be. */
+function abort(tx: Transaction): void {
+  tx.done.catch(() => {});
+  try {
+    tx.abort();
+  } catch {
+    return;
+  }
+}
+
+const isNamed = (error: unknown, name: string): boolean =>
+  error instanceof Error || error instanceof DOMException ? error.name === name : false;
+
+const problem = (code: StoreProblem['code'], error: unknown): StoreProblem => ({
+  code,
+  detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error),
+});

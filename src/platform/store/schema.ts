@@ -1,0 +1,32 @@
+import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
+import type { Settings } from '../../app/contract.ts';
+import type { StoredProgramme } from '../../app/ports.ts';
+import type { LogEntry } from '../../domain/log/entry.ts';
+import type { SessionEvent } from '../../domain/session/event.ts';
+import type { Lease } from '../../domain/session/lease.ts';
+
+/** What one record of the journal is. The format says who can read it back. */
+export interface JournalRecord {
+  readonly format: 'towpath-journal/1';
+  readonly session: string;
+  readonly event: SessionEvent;
+}
+
+export interface TowpathSchema extends DBSchema {
+  /** Programme files, text exactly as it came in, by programme id. */
+  programmes: { key: string; value: StoredProgramme };
+  /** Group id by programme id. */
+  choices: { key: string; value: string };
+  /** One record, under `settings`. */
+  settings: { key: string; value: Partial<Settings> };
+  /** In the order in which things happened. */
+  journal: { key: number; value: JournalRecord; indexes: { session: string } };
+  /** Log entries by id. */
+  log: { key: string; value: LogEntry; indexes: { startedAt: number } };
+  /** One record, under `lease`. */
+  meta: { key: string; value: Lease };
+}
+
+export type StoreName = StoreNames<TowpathSchema>;
+export type Database = IDBPDatabase<TowpathSchema>;
+export type Transaction = IDBPTransaction<TowpathSchema, StoreName[], 'readonly' | 'readwrite'>;
