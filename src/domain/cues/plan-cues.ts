@@ -8,7 +8,7 @@ import { placeHalfways } from './halfway.ts';
 import { captionOf, type Phrase, SAY, sayActivity, TONE } from './phrases.ts';
 import { openingEndsBy, placeRemaining } from './remaining.ts';
 import { APART, putAt, type Room } from './room.ts';
-import { isShort, lengthOf } from './short.ts';
+import { isShort } from './short.ts';
 import { cueOf, heardFor, placeClips, spokenCue } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
 
