@@ -84,6 +84,7 @@ function secondsOfAmounts(
   let seconds = 0;
   let finest = Number.POSITIVE_INFINITY;
   let over = false;
+  let misplaced = false;
   for (const [n, amount] of raw.amounts.entries()) {
     const unit = unitOf(amount.unit);
     if (unit === undefined) return wrongUnit(amount, raw, report);
@@ -92,12 +93,14 @@ function secondsOfAmounts(
       const write = sayDuration(msOfSeconds(numberOf(amount.number) * size));
       return report.say('decimal', amount, { write });
     }
-    if (size >= finest) return report.say('duration-order', raw);
-    finest = size;
+    misplaced ||= size >= finest;
+    finest = Math.min(finest, size);
     over ||= n > 0 && Number(amount.number) >= 60;
     seconds += Number(amount.number) * size;
   }
-  if (over) return report.say('duration-over', raw, { write: sayDuration(msOfSeconds(seconds)) });
+  const write = sayDuration(msOfSeconds(seconds));
+  if (misplaced) return report.say('duration-order', raw, { write });
+  if (over) return report.say('duration-over', raw, { write });
   return seconds;
 }
 

@@ -81,9 +81,38 @@ export interface PlanProblem {
   readonly detail?: Detail;
 }
 
+/** What can be wrong with a programme file. `src/copy/programme.ts` has a sentence for each. */
+export const PROGRAMME_CODES = [
+  'bad-character',
+  'date',
+  'date-order',
+  'file-empty',
+  'file-json',
+  'file-large',
+  'file-other',
+  'file-version',
+  'group-twice',
+  'group-unknown',
+  'id',
+  'key',
+  'language',
+  'list',
+  'missing',
+  'monday',
+  'number',
+  'plan',
+  'sessions-missing',
+  'text-empty',
+  'text-long',
+  'times-order',
+  'together',
+  'type',
+] as const;
+export type ProgrammeCode = (typeof PROGRAMME_CODES)[number];
+
 /** Why a file is not a programme: `path` such as `weeks[1].sessions.wren`. */
 export interface ProgrammeProblem {
-  readonly code: string;
+  readonly code: ProgrammeCode;
   readonly path: string;
   readonly detail?: Detail;
   readonly plan?: PlanProblem;

@@ -4,7 +4,8 @@ import { fail, ok } from '../result.ts';
 import { crossCheck } from './cross.ts';
 import type { PathStep } from './path.ts';
 import { pathText } from './path.ts';
-import type { Detail, ProgrammeProblem } from './problem.ts';
+import type { Detail, ProgrammeCode, ProgrammeProblem } from './problem.ts';
+import { PROGRAMME_CODES } from './problem.ts';
 import type { Programme, Week } from './programme.ts';
 import { PROGRAMME_MAX_BYTES } from './programme.ts';
 import { readSessions } from './sessions.ts';
@@ -25,7 +26,7 @@ function utf8Length(text: string): number {
   return bytes;
 }
 
-const one = (code: string, detail?: Detail): readonly ProgrammeProblem[] => [
+const one = (code: ProgrammeCode, detail?: Detail): readonly ProgrammeProblem[] => [
   { code, path: '', ...(detail ? { detail } : {}) },
 ];
 
@@ -49,18 +50,22 @@ function open(text: string): Result<object, readonly ProgrammeProblem[]> {
   return fail(one(isOurs ? 'file-version' : 'file-other'));
 }
 
+const isCode = (code: string): code is ProgrammeCode =>
+  (PROGRAMME_CODES as readonly string[]).includes(code);
+
+/** Messages in shape.ts are codes, with what the sentence needs behind bars. */
 function problemOf(issue: v.BaseIssue<unknown>): ProgrammeProblem {
-  const path = (issue.path ?? []).map((item): PathStep => {
-    const key: unknown = 'key' in item ? item.key : '';
-    return typeof key === 'number' ? key : String(key);
-  });
-  if (issue.received === 'undefined') return { code: 'missing', path: pathText(path) };
-  const [code = 'type', first, second] = issue.message.split('|');
-  if (code === 'type') return { code, path: pathText(path), detail: { expected: first ?? '' } };
-  if (second !== undefined)
-    return { code, path: pathText(path), detail: { min: Number(first), max: Number(second) } };
-  const detail = first === undefined ? {} : { detail: { limit: Number(first) } };
-  return { code, path: pathText(path), ...detail };
+  const path = pathText(
+    (issue.path ?? []).map((item): PathStep => {
+      const key: unknown = 'key' in item ? item.key : '';
+      return typeof key === 'number' ? key : String(key);
+    }),
+  );
+  if (issue.received === 'undefined') return { code: 'missing', path };
+  const [code = '', first = '', last] = issue.message.split('|');
+  if (!isCode(code) || code === 'type') return { code: 'type', path, detail: { expected: first } };
+  if (last !== undefined) return { code, path, detail: { min: Number(first), max: Number(last) } };
+  return { code, path, ...(first === '' ? {} : { detail: { limit: Number(first) } }) };
 }
 
 function weeksOf(input: ProgrammeInput, problems: ProgrammeProblem[]): readonly Week[] {
