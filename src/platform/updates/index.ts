@@ -1,14 +1,17 @@
-import { createSessionLock } from './session-lock.ts';
 import { createUpdates, type Updates } from './updates.ts';
 import { registerWorker } from './worker.ts';
 
 export type { Updates, UpdatesView } from './updates.ts';
 
-/** The updates of this page, over the browser's own service worker and locks. */
-export function startUpdates(): Updates {
-  const updates = createUpdates(registerWorker(), createSessionLock(navigator.locks), () =>
-    location.reload(),
-  );
+/**
+ * The updates of this page, over the browser's own service worker.
+ *
+ * @param presence tells whether another tab runs a session, where the browser can know
+ */
+export function startUpdates(presence: { isFree(): Promise<boolean> }): Updates {
+  // Without locks a tab knows of its own session only; holding every update back would be worse.
+  const nobodyRuns = async (): Promise<boolean> => !('locks' in navigator) || presence.isFree();
+  const updates = createUpdates(registerWorker(), nobodyRuns, () => location.reload());
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') updates.look(Date.now());
   });

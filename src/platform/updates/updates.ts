@@ -1,5 +1,4 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { SessionLock } from './session-lock.ts';
 import type { WorkerPort } from './worker.ts';
 
 export interface UpdatesView {
@@ -26,32 +25,37 @@ const LOOK_EVERY_MS = 60 * 60 * 1000;
  * Offers new versions and never forces one. What waits is hidden while a session is under way,
  * and a page is reloaded only when the person asked for it and no session runs.
  *
- * @param worker the service worker, @param lock tells whether any tab runs a session,
+ * @param worker the service worker
+ * @param nobodyRuns tells whether no tab of this browser runs a session
  * @param reload opens the page anew
  */
-export function createUpdates(worker: WorkerPort, lock: SessionLock, reload: () => void): Updates {
+export function createUpdates(
+  worker: WorkerPort,
+  nobodyRuns: () => Promise<boolean>,
+  reload: () => void,
+): Updates {
   let busy = false;
   let pending = false;
   let asked = false;
   let tookOver = false;
   let lookedAt: number | undefined;
-  let release: (() => void) | undefined;
 
-  const store = createStore<UpdatesView>(() => ({ offlineReady: false, waiting: false, apply }));
+  const store = createStore<UpdatesView>(() => ({
+    offlineReady: false,
+    waiting: false,
+    apply: () => void apply(),
+  }));
   const show = (): void => store.setState({ waiting: pending && !busy });
   const reloadWhenFree = (): void => {
     if (asked && tookOver && !busy) reload();
   };
 
-  function apply(): void {
-    if (busy || !pending) return;
-    void lock.whileNobodyRuns(async () => {
-      if (busy) return;
-      asked = true;
-      // Another tab may have let the new version in already: then only this page is old.
-      if (tookOver) reloadWhenFree();
-      else await worker.giveWay();
-    });
+  async function apply(): Promise<void> {
+    if (busy || !pending || !(await nobodyRuns()) || busy) return;
+    asked = true;
+    // Another tab may have let the new version in already: then only this page is old.
+    if (tookOver) reloadWhenFree();
+    else worker.giveWay();
   }
 
   worker.onReady(() => store.setState({ offlineReady: true }));
@@ -69,10 +73,7 @@ export function createUpdates(worker: WorkerPort, lock: SessionLock, reload: () 
   return {
     store,
     setBusy(now) {
-      if (now === busy) return;
       busy = now;
-      release?.();
-      release = busy ? lock.hold() : undefined;
       show();
       reloadWhenFree();
     },

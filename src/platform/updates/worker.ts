@@ -9,8 +9,8 @@ export interface WorkerPort {
   onWaiting(listener: () => void): void;
   /** A new version answers for this page, which is still the old one. */
   onTakenOver(listener: () => void): void;
-  /** Lets the waiting version in; settles when it has come. */
-  giveWay(): Promise<void>;
+  /** Lets the waiting version in. */
+  giveWay(): void;
   /** Asks the server for a new version. */
   look(): void;
 }
@@ -20,7 +20,7 @@ const noWorker: WorkerPort = {
   onReady: () => {},
   onWaiting: () => {},
   onTakenOver: () => {},
-  giveWay: async () => {},
+  giveWay: () => {},
   look: () => {},
 };
 
@@ -55,13 +55,7 @@ export function registerWorker(): WorkerPort {
     onReady: (listener) => void container.ready.then(listener),
     onWaiting: (listener) => workbox.addEventListener('waiting', () => listener()),
     onTakenOver: (listener) => void takenOver.push(listener),
-    async giveWay() {
-      const come = new Promise<void>((resolve) => {
-        container.addEventListener('controllerchange', () => resolve(), { once: true });
-      });
-      workbox.messageSkipWaiting();
-      await come;
-    },
+    giveWay: () => workbox.messageSkipWaiting(),
     look: () => void workbox.update().catch(() => {}),
   };
 }

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createSessionLock, type SessionLock } from '../../../src/platform/updates/session-lock.ts';
 import { createUpdates } from '../../../src/platform/updates/updates.ts';
 import type { WorkerPort } from '../../../src/platform/updates/worker.ts';
 
@@ -18,37 +17,22 @@ function fakeWorker() {
     onTakenOver: (listener) => {
       on.takenOver = listener;
     },
-    giveWay: async () => void calls.push('give way'),
+    giveWay: () => void calls.push('give way'),
     look: () => void calls.push('look'),
   };
   return { on, calls, port };
 }
 
-/** Web Locks of one browser, as far as they are used: shared holders against one `ifAvailable`. */
-function fakeLocks(): LockManager {
-  let holders = 0;
-  const request = async (
-    _name: string,
-    options: LockOptions,
-    job: (lock: Lock | null) => Promise<unknown>,
-  ): Promise<unknown> => {
-    if (options.ifAvailable && holders > 0) return job(null);
-    holders += 1;
-    try {
-      return await job({ name: _name, mode: options.mode ?? 'exclusive' });
-    } finally {
-      holders -= 1;
-    }
-  };
-  return { request, query: async () => ({}) } as unknown as LockManager;
-}
-
-function tab(lock: SessionLock = createSessionLock(fakeLocks())) {
+function tab(nobodyRuns: () => boolean = () => true) {
   const worker = fakeWorker();
   let reloads = 0;
-  const updates = createUpdates(worker.port, lock, () => {
-    reloads += 1;
-  });
+  const updates = createUpdates(
+    worker.port,
+    async () => nobodyRuns(),
+    () => {
+      reloads += 1;
+    },
+  );
   return { ...worker, updates, reloads: () => reloads, view: () => updates.store.getState() };
 }
 
@@ -113,19 +97,16 @@ describe('updates', () => {
   });
 
   it('OFF-9 a session in another tab holds the update back in this one', async () => {
-    const lock = createSessionLock(fakeLocks());
-    const runner = tab(lock);
-    const other = tab(lock);
-    runner.updates.setBusy(true);
-    other.on.waiting();
-    other.view().apply();
+    let elsewhere = true;
+    const { on, view, calls } = tab(() => !elsewhere);
+    on.waiting();
+    view().apply();
     await settled();
-    expect(other.calls).toEqual([]);
-    runner.updates.setBusy(false);
+    expect(calls).toEqual([]);
+    elsewhere = false;
+    view().apply();
     await settled();
-    other.view().apply();
-    await settled();
-    expect(other.calls).toEqual(['give way']);
+    expect(calls).toEqual(['give way']);
   });
 
   it('OFF-9 a tab whose version was replaced from another tab is asked, not reloaded', async () => {

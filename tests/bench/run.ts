@@ -1,0 +1,19 @@
+/** `npm run bench`: every figure of the README's tables, measured on this machine in one run. */
+import { cpus } from 'node:os';
+import { coldStart } from './cold-start.ts';
+import { composing } from './compose.ts';
+import { runningScreen } from './running-screen.ts';
+import { sizes } from './size.ts';
+import { asText, type Table } from './table.ts';
+
+const parts: readonly (() => Table | Promise<Table>)[] = [
+  sizes,
+  composing,
+  coldStart,
+  runningScreen,
+];
+
+console.log(
+  `Node ${process.versions.node}, ${cpus().length} x ${cpus()[0]?.model ?? 'processor'}\n`,
+);
+for (const part of parts) console.log(asText(await part()));
