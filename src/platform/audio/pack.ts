@@ -14,13 +14,19 @@ export interface PackAddresses {
  * Fetches the voice pack whole, so that no byte ranges are asked for, and believes nothing of it:
  * the hash of the audio is compared, then every frame and every clip is looked at.
  */
-export const createPackSource = (at: PackAddresses): PackSource => ({
-  async load(progress) {
-    const files = await fetchBoth(at, progress);
-    if (files === undefined) return fail('missing');
-    return check(files.manifest, files.audio);
-  },
-});
+export function createPackSource(at: PackAddresses): PackSource {
+  /** What was damaged is stored as it is: the next try goes past every cache, and mends them. */
+  let cache: RequestCache = 'default';
+  return {
+    async load(progress) {
+      const files = await fetchBoth(at, cache, progress);
+      if (files === undefined) return fail('missing');
+      const checked = await check(files.manifest, files.audio);
+      cache = checked.ok ? 'default' : 'reload';
+      return checked;
+    },
+  };
+}
 
 async function check(
   manifest: unknown,
@@ -32,9 +38,16 @@ async function check(
   return same ? ok(checked.value) : fail('damaged');
 }
 
-async function fetchBoth(at: PackAddresses, progress: (at: PackProgress) => void) {
+async function fetchBoth(
+  at: PackAddresses,
+  cache: RequestCache,
+  progress: (at: PackProgress) => void,
+) {
   try {
-    const [manifest, audio] = await Promise.all([fetch(at.manifest), fetch(at.audio)]);
+    const [manifest, audio] = await Promise.all([
+      fetch(at.manifest, { cache }),
+      fetch(at.audio, { cache }),
+    ]);
     if (!manifest.ok || !audio.ok) return undefined;
     const bytes = await readAll(audio, progress);
     return { manifest: await parse(manifest), audio: bytes };
