@@ -1,0 +1,7 @@
+import { check, refused } from './check-report.ts';
+
+const report = await check(process.argv.slice(2)).catch(() =>
+  refused([{ path: '', message: 'The check failed in a way that was not foreseen.' }]),
+);
+process.exitCode = report.ok ? 0 : 1;
+console.log(JSON.stringify(report));
