@@ -1,0 +1,6 @@
+/** Reading of JSON from outside: only what is an object's own, whatever its keys are called. */
+export const isPlainObject = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+export const ownValue = (value: object, key: string): unknown =>
+  Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
