@@ -7,7 +7,7 @@ import { createPack } from './pack.ts';
 import type { Ports } from './ports.ts';
 import { createProgrammes, showStored } from './programmes.ts';
 import { createQueue } from './queue.ts';
-import { createSession } from './session/session-store.ts';
+import { createLaterSession } from './session/later-session.ts';
 import { createSettings, readSettings } from './settings.ts';
 
 export interface RunningApp extends App {
@@ -23,7 +23,7 @@ export function createApp(ports: Ports): RunningApp {
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
   const log = createLog(clock, store, queue);
-  const session = createSession(ports, { programmes, settings, pack, log });
+  const session = createLaterSession(ports, { programmes, settings, pack, log });
 
   async function load(): Promise<void> {
     void pack.store.getState().retry();

@@ -1,12 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
-import { planCues } from '../domain/cues/plan-cues.ts';
-import { toWebVtt } from '../domain/exchange/captions.ts';
-import { composeExport } from '../domain/track/compose.ts';
-import type { Choice, Exporter, ProgrammesState, SettingsState } from './contract.ts';
+import type { Exporter, ProgrammesState, SettingsState } from './contract.ts';
 import type { PackHolder } from './pack.ts';
 import type { FileShare } from './ports.ts';
-import { lengthsOf } from './session/clip-lengths.ts';
-import { draftOf } from './session/draft.ts';
 
 interface Needs {
   readonly programmes: StoreApi<ProgrammesState>;
@@ -15,22 +10,14 @@ interface Needs {
   readonly share: FileShare;
 }
 
-/** A session as sound and captions for any player, by the same plan as the session itself. */
+/** Hands a session over as a file. What makes the file is fetched with the session's machinery. */
 export const createExporter = ({ programmes, settings, pack, share }: Needs): Exporter => ({
   async track(choice, what) {
     const voice = pack.current();
-    const draft = draftOf(programmes.getState().programmes, choice);
-    if (voice === undefined || draft === undefined) return;
-    const { timeline, reminders, about } = draft;
-    const { talk } = settings.getState().settings;
-    const lengths = lengthsOf(voice);
-    const cues = planCues(timeline, { talk, reminders, target: about.target, lengths });
-    const name = `${nameOf(choice)}.${what}`;
-    if (what === 'mp3') await share.give(name, 'audio/mpeg', composeExport(cues, voice));
-    else await share.give(name, 'text/vtt', toWebVtt(cues));
+    if (voice === undefined) return;
+    const { exportTrack } = await import('./export-track.ts');
+    const known = programmes.getState().programmes;
+    const file = exportTrack(choice, what, known, settings.getState().settings, voice);
+    if (file !== undefined) await share.give(file.name, file.type, file.content);
   },
 });
-
-/** `heron-loop-spring-w1-wren-2`, of signs that every file system takes. */
-const nameOf = ({ programmeId, groupId, week, session }: Choice): string =>
-  `${programmeId}-w${week}-${groupId}-${session}`.replace(/[^\w-]+/g, '_');

@@ -1,24 +1,26 @@
-import { Component, type ReactNode, useEffect } from 'react';
+import { Component, type ReactNode, Suspense, useEffect } from 'react';
 import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
 import { common } from '../copy/common.ts';
 import { AppProvider, useApp, useSettings } from './app-context.tsx';
+import { later, loadLater } from './later.ts';
 import { NotHere } from './parts/NotHere.tsx';
 import { isOver, isUnderWay } from './parts/session-state.ts';
-import { About } from './screens/About.tsx';
 import { Before } from './screens/Before.tsx';
-import { Cautions } from './screens/Cautions.tsx';
-import { Entry } from './screens/Entry.tsx';
-import { Felt } from './screens/Felt.tsx';
 import { Groups } from './screens/Groups.tsx';
-import { Install } from './screens/Install.tsx';
-import { Log } from './screens/Log.tsx';
-import { Pocket } from './screens/Pocket.tsx';
-import { Running } from './screens/Running.tsx';
-import { SettingsScreen } from './screens/SettingsScreen.tsx';
 import { Weeks } from './screens/Weeks.tsx';
 import { Start, Welcome } from './screens/Welcome.tsx';
+
+const About = later('About');
+const Cautions = later('Cautions');
+const Entry = later('Entry');
+const Felt = later('Felt');
+const Install = later('Install');
+const Log = later('Log');
+const Pocket = later('Pocket');
+const Running = later('Running');
+const SettingsScreen = later('SettingsScreen');
 
 /** All screens over one app. Addresses live in the fragment: any host and path will do. */
 export function Towpath({ app }: { app: App }) {
@@ -28,7 +30,9 @@ export function Towpath({ app }: { app: App }) {
         <Appearance />
         <FollowSession />
         <Failure>
-          <Screens />
+          <Suspense fallback={<p className="for-readers">{common.loading}</p>}>
+            <Screens />
+          </Suspense>
         </Failure>
       </Router>
     </AppProvider>
@@ -36,6 +40,8 @@ export function Towpath({ app }: { app: App }) {
 }
 
 function Screens() {
+  // After the first page: a failure here is told by the screen that needs the piece.
+  useEffect(() => void loadLater().catch(() => undefined), []);
   return (
     <Switch>
       <Route path="/" component={Start} />

@@ -18,6 +18,7 @@ import type { PackHolder } from '../pack.ts';
 import type { Ports, Signal, StoredJournal } from '../ports.ts';
 import { createQueue } from '../queue.ts';
 import { choiceOf, type Draft, draftOf, pocketDraft, stamp } from './draft.ts';
+import { IDLE_VIEW } from './idle-view.ts';
 import { createKeeper } from './keeper.ts';
 import { nowPlaying } from './now-playing.ts';
 import { createPlayer } from './player.ts';
@@ -25,7 +26,7 @@ import { createPocketWatcher } from './pocket-watcher.ts';
 import { createRecoverer } from './recoverer.ts';
 import { createSampler } from './sampler.ts';
 import { type Prepared, pocketTimeline, prepareScore } from './score-plan.ts';
-import { IDLE_VIEW, looksSame, viewOf } from './view.ts';
+import { looksSame, viewOf } from './view.ts';
 
 /** What the session needs of its neighbours. */
 export interface Around {

@@ -8,6 +8,7 @@ import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
 import type { Choice, Gap, SessionView } from '../contract.ts';
 import { type Captions, heardAt } from './captions.ts';
+import { NOTHING_OFFERED } from './idle-view.ts';
 
 /** What the view needs besides the session's state. */
 export interface Around {
@@ -20,36 +21,6 @@ export interface Around {
   readonly awake: boolean;
   readonly busyElsewhere: boolean;
 }
-
-export const NOTHING_OFFERED: SessionView['offers'] = {
-  hold: false,
-  goOn: false,
-  oneMore: false,
-  walkNow: false,
-  skip: false,
-  back: false,
-  coolDown: null,
-  undo: null,
-};
-
-export const IDLE_VIEW: SessionView = {
-  state: 'idle',
-  medium: 'sound',
-  purpose: 'session',
-  programmeTitle: '',
-  groupName: '',
-  planText: '',
-  target: 0,
-  lane: 'session',
-  position: ms(0),
-  left: ms(0),
-  caption: '',
-  offers: NOTHING_OFFERED,
-  wrong: false,
-  unsaved: false,
-  busyElsewhere: false,
-  awake: false,
-};
 
 /** Everything that a screen shows of a session at one moment. Pure. */
 export function viewOf(session: Session, around: Around): SessionView {
@@ -89,7 +60,7 @@ const coolDownSegment = (session: Session): Segment => ({
   index: session.score.timeline.segments.length,
 });
 
-/** Left until what comes next: an extra minute is part of the segment that it makes longer. */
+/** Left in the segment, or in the extra minute, after which the rest of the segment comes. */
 function segmentOf(session: Session): { segment: Segment; left: Ms; next?: Segment } {
   const { timeline, layout } = session.score;
   if (session.lane === 'cool-down') {
@@ -97,11 +68,11 @@ function segmentOf(session: Session): { segment: Segment; left: Ms; next?: Segme
     return { segment: coolDownSegment(session), left: ms(Math.max(0, end - session.track)) };
   }
   const segment = segmentHere(timeline, session.place);
-  const extra =
-    session.lane === 'one-more' ? (session.extraUntil ?? session.track) - session.track : 0;
-  const left = ms(Math.max(0, extra) + Math.max(0, segment.end - session.place));
+  const extra = session.lane === 'one-more' ? session.extraUntil : undefined;
+  const left =
+    extra === undefined ? segment.end - session.place : Math.max(0, extra - session.track);
   const next = timeline.segments[segment.index + 1];
-  return next === undefined ? { segment, left } : { segment, left, next };
+  return { segment, left: ms(Math.max(0, left)), ...(next && { next }) };
 }
 
 function offersOf(session: Session, now: number): SessionView['offers'] {

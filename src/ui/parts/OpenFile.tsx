@@ -1,6 +1,5 @@
 import { useId, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
-import { programmeProblem } from '../../copy/programme.ts';
 import { welcome } from '../../copy/welcome.ts';
 import { PROGRAMME_MAX_BYTES } from '../../domain/programme/programme.ts';
 import { useApp } from '../app-context.tsx';
@@ -22,7 +21,11 @@ export function OpenFile() {
     const text = await file.text().catch(() => undefined);
     if (text === undefined) return setProblems([words.unreadable]);
     const result = await programmes.getState().open(text);
-    if (!result.ok) return setProblems(result.error.map(programmeProblem));
+    if (!result.ok) {
+      // Sentences for mistakes are many, and most people never meet one.
+      const { programmeProblem } = await import('../../copy/programme.ts');
+      return setProblems(result.error.map(programmeProblem));
+    }
     setProblems([]);
     go(`/p/${result.value.id}/groups`);
   };
