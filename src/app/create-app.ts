@@ -1,6 +1,5 @@
 import { readEntry } from '../domain/log/read-entry.ts';
 import type { App } from './contract.ts';
-import { DEMO_PROGRAMME_TEXT } from './demo/demo.ts';
 import { createExporter } from './exporter.ts';
 import { createLog, showEntries } from './log.ts';
 import { createPack } from './pack.ts';
@@ -30,13 +29,13 @@ export function createApp(ports: Ports): RunningApp {
     const stored = await store.load();
     if (!stored.ok) {
       // The app works from memory; writing is tried again, and reads first what is there.
-      showStored(programmes, [DEMO_PROGRAMME_TEXT], { programmes: [], choices: {} });
+      await showStored(programmes, { programmes: [], choices: {} });
       log.setState({ ready: true });
       return;
     }
     const { value } = stored;
     settings.setState({ settings: readSettings(value.settings) });
-    showStored(programmes, [DEMO_PROGRAMME_TEXT], value);
+    await showStored(programmes, value);
     showEntries(
       log,
       value.log.flatMap((entry) => readEntry(entry) ?? []),

@@ -1,10 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Programme } from '../domain/programme/programme.ts';
-import { readProgramme } from '../domain/programme/read.ts';
 import { ok } from '../domain/result.ts';
 import type { ProgrammesState } from './contract.ts';
 import type { Clock, Store, Stored } from './ports.ts';
 import type { Queue } from './queue.ts';
+
+const reader = () => import('./programme-reader.ts');
 
 /** The programmes of this phone, and the group that the person chose in each. */
 export function createProgrammes(
@@ -21,6 +22,7 @@ export function createProgrammes(
       queue.push(() => store.putChoice(programmeId, groupId));
     },
     async open(text) {
+      const { readProgramme } = await reader();
       const read = readProgramme(text);
       if (!read.ok) return read;
       const programme = read.value;
@@ -31,15 +33,15 @@ export function createProgrammes(
   }));
 }
 
-/** What was stored, and the demos where nothing of the same id is. */
-export function showStored(
+/** What was stored, and the demo where nothing of the same id is. */
+export async function showStored(
   programmes: StoreApi<ProgrammesState>,
-  demos: readonly string[],
   stored: Pick<Stored, 'programmes' | 'choices'>,
-): void {
+): Promise<void> {
+  const { readProgramme, DEMO_PROGRAMME_TEXT } = await reader();
   const opened = programmes.getState().programmes;
   const kept = [...stored.programmes].sort((a, b) => a.cameAt - b.cameAt);
-  const read = [...demos, ...kept.map(({ text }) => text)].flatMap((text) => {
+  const read = [DEMO_PROGRAMME_TEXT, ...kept.map(({ text }) => text)].flatMap((text) => {
     const result = readProgramme(text);
     return result.ok ? [result.value] : [];
   });

@@ -11,6 +11,7 @@ export const common = {
   cautions: 'Cautions',
   skipToContent: 'Skip to the page',
   loading: 'One moment.',
+  copyFailed: 'The phone did not allow it: mark the text and copy it.',
   notFound: {
     title: 'Nothing is here',
     body: 'This address leads to no page. The link may be old, or the programme may not be on this phone.',

@@ -55,7 +55,6 @@ export const pocket = {
     'Nothing is sent by itself. To help someone see what your phone did, copy or share this text.',
   copy: 'Copy the record',
   copied: 'Copied.',
-  copyFailed: 'The phone did not allow it: mark the text and copy it.',
   share: 'Share the record',
   needVoice: 'The check needs the voice, which is not here yet.',
 } as const;

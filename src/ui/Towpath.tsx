@@ -7,12 +7,12 @@ import { AppProvider, useApp, useSettings } from './app-context.tsx';
 import { later, loadLater } from './later.ts';
 import { NotHere } from './parts/NotHere.tsx';
 import { isOver, isUnderWay } from './parts/session-state.ts';
-import { Before } from './screens/Before.tsx';
 import { Groups } from './screens/Groups.tsx';
 import { Weeks } from './screens/Weeks.tsx';
 import { Start, Welcome } from './screens/Welcome.tsx';
 
 const About = later('About');
+const Before = later('Before');
 const Cautions = later('Cautions');
 const Entry = later('Entry');
 const Felt = later('Felt');

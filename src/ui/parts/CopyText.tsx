@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { pocket } from '../../copy/pocket.ts';
+import { common } from '../../copy/common.ts';
 
 /** Copies a text; where the browser refuses, says so, and the text stays there to be marked. */
 export function CopyText({ text, name, done }: { text: string; name: string; done: string }) {
@@ -19,7 +19,7 @@ export function CopyText({ text, name, done }: { text: string; name: string; don
       </button>
       <span role="status">
         {outcome === 'copied' && done}
-        {outcome === 'refused' && pocket.copyFailed}
+        {outcome === 'refused' && common.copyFailed}
       </span>
     </div>
   );

@@ -1,6 +1,7 @@
 import { stripInWords } from '../../copy/words.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
-import { planOf, timelineOf } from './plans.ts';
+import { planOf } from './plan-of.ts';
+import { timelineOf } from './plans.ts';
 import { Strip } from './Strip.tsx';
 
 /** The landscape of a session that ended: what was gone through is drawn full. */

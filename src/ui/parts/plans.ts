@@ -1,5 +1,4 @@
 /** Plans as the screens need them: laid out once, found by group, week and session. */
-import { parsePlan } from '../../domain/programme/parse.ts';
 import type { Plan } from '../../domain/programme/plan.ts';
 import type { Programme, SessionPlan } from '../../domain/programme/programme.ts';
 import { layOut } from '../../domain/timeline/lay-out.ts';
@@ -15,17 +14,6 @@ export function timelineOf(plan: Plan): Timeline {
   const made = layOut(plan);
   laidOut.set(plan, made);
   return made;
-}
-
-const parsed = new Map<string, Plan | undefined>();
-
-/** The plan that a stored text says, or nothing when it does not parse (any more). */
-export function planOf(text: string): Plan | undefined {
-  if (!parsed.has(text)) {
-    const result = parsePlan(text);
-    parsed.set(text, result.ok ? result.value : undefined);
-  }
-  return parsed.get(text);
 }
 
 /** The sessions of a group in a week (from 1); one plan stands for all of the week's times. */

@@ -10,7 +10,8 @@ import { useLog } from '../app-context.tsx';
 import { CoveredStrip } from '../parts/CoveredStrip.tsx';
 import { comparison } from '../parts/EffortScale.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
-import { planOf, timelineOf } from '../parts/plans.ts';
+import { planOf } from '../parts/plan-of.ts';
+import { timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 
 /** One session that ended. */

@@ -21,6 +21,7 @@ import { Marker, Strip } from '../parts/Strip.tsx';
 import { isOver, isUnderWay } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
 import { Watching } from './Watching.tsx';
+import '../styles/running.css';
 
 /** The session while it runs: what to do now, for how long, and what comes then. */
 export function Running() {

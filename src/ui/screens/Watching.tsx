@@ -9,6 +9,7 @@ import { fillOf, Hatches } from '../parts/Strip.tsx';
 import { textureOf } from '../parts/strip-shape.ts';
 import { shapeKey, watchShape } from '../parts/watch-shape.ts';
 import { Notices, Now } from './Running.tsx';
+import '../styles/watching.css';
 
 /** The session for someone who watches: the whole screen is the signal. */
 export function Watching({ onHear }: { onHear: () => void }) {
