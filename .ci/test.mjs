@@ -18,7 +18,11 @@ const vitest = (project) => ({ project });
 
 /** @type {{ name: string, says: string, run: object[], needs?: string[] }[]} */
 const STEPS = [
-  { name: 'lint', says: 'format and lint', run: [node('@biomejs/biome/bin/biome', 'check', '.')] },
+  {
+    name: 'lint',
+    says: 'format and lint',
+    run: [node('@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.')],
+  },
   {
     name: 'types',
     says: 'types, one project per runtime',

@@ -170,6 +170,4 @@ export interface Ports {
   readonly updates: Updates;
   /** A random id, for a session or a tab. */
   readonly newId: () => string;
-  /** Programme files that are there from the first opening on. */
-  readonly demos: readonly string[];
 }

@@ -16,14 +16,18 @@ const has = (problem: PlanProblem, key: string): boolean => of(problem, key) !==
 const all = `${ACTIVITIES.slice(0, -1).join(', ')} or ${ACTIVITIES.at(-1)}`;
 
 const SENTENCES: Readonly<Record<PlanCode, (found: string, problem: PlanProblem) => string>> = {
-  'bad-character': (_, p) =>
-    `A character that cannot be seen stands here (${of(p, 'character')}). Take it out.`,
+  'bad-character': (found) =>
+    `A character that cannot be seen stands here (${bare(found)}). Take it out.`,
   'bad-separator': (found) => `${found} does not divide steps. Write ; between them.`,
   'before-label': (found) => `Steps stand before ${found}. Move them behind its colon.`,
+  'bracket-note': (found) =>
+    `${found} has no steps in it. Write words for the runner in quotes, behind the step.`,
+  bullet: (found) => `Take ${found} away. A new line begins a new step by itself.`,
   'clock-digits': (found) =>
     `${found} can be read in two ways. Write two digits after a colon, such as 1:05 or 1:50.`,
   'clock-seconds': (found, p) =>
     `${found} goes over 59 behind the colon. Did you mean ${of(p, 'write')}?`,
+  colon: (found) => `${found} is an activity. Take its colon away.`,
   'count-after-step': (found) =>
     `${found} stands behind a step. Put what is repeated in brackets, as in 6 x (2 min run, 1 min walk).`,
   'count-over': (found, p) => `${found} times is too many. ${of(p, 'limit')} is the most.`,
@@ -36,7 +40,7 @@ const SENTENCES: Readonly<Record<PlanCode, (found: string, problem: PlanProblem)
     `${found} is out of order. Write the longer unit first: ${of(p, 'write')}.`,
   'duration-over': (found, p) => `${found} adds up to ${of(p, 'write')}. Write that.`,
   'effort-missing': () => 'An effort is missing after @. Write 70%, 7/10, easy, moderate or hard.',
-  'effort-over': (found) => `${found} is more than there is. The most is 100%, or 10/10.`,
+  'effort-over': (found) => `${found} is too much. The most is 100%, or 10/10.`,
   'effort-pace': (found) =>
     `${found} is a pace, and sessions go by effort. Write 70%, 7/10, easy, moderate or hard.`,
   'effort-range': (found, p) =>
@@ -61,7 +65,8 @@ const SENTENCES: Readonly<Record<PlanCode, (found: string, problem: PlanProblem)
     has(p, 'near')
       ? `${found} is not a part. Did you mean ${of(p, 'near')}?`
       : `${found} is not a part. The parts are warm-up, main and cool-down.`,
-  leftover: (found) => `${found} does not fit here. A step is a time and an activity, then ; or ,`,
+  leftover: (found) =>
+    `${found} does not fit here. A step is a time and an activity. Between steps stands ;`,
   'missing-activity': (found) =>
     `${found} has no activity. Write what to do, as in ${bare(found)} walk.`,
   'missing-count': () => 'How many times? Write a number before the brackets, as in 6 x (…).',
@@ -69,12 +74,13 @@ const SENTENCES: Readonly<Record<PlanCode, (found: string, problem: PlanProblem)
     `${found} has no time. Write how long, as in 5 min ${bare(found)}.`,
   'missing-repeated': (found) => `${found} repeats nothing. Write a step or brackets behind it.`,
   'missing-separator': (found) => `Something is missing before ${found}. Write ; between steps.`,
+  'missing-times': (found) => `An x is missing behind ${found}. Write ${bare(found)} x (…).`,
   'missing-unit': (found, p) =>
     has(p, 'other')
       ? `${found} has no unit. Write ${of(p, 'write')} or ${of(p, 'other')}.`
       : `${found} has no unit. Write ${of(p, 'write')}.`,
   'needs-brackets': (_, p) =>
-    `This can be read in two ways. Write ${of(p, 'together')} (${of(p, 'togetherTotal')} in all), or ${of(p, 'apart')} (${of(p, 'apartTotal')}).`,
+    `This can be read in two ways: ${of(p, 'together')} is ${of(p, 'togetherTotal')}, and ${of(p, 'apart')} is ${of(p, 'apartTotal')}. Write the one that you mean.`,
   'needs-brackets-count': (found, p) => `${found} needs brackets. Write ${of(p, 'write')}.`,
   'not-a-step': (found) =>
     `${found} is not a step. A step is a time and an activity, as in 5 min walk.`,
@@ -88,17 +94,19 @@ const SENTENCES: Readonly<Record<PlanCode, (found: string, problem: PlanProblem)
       ? `Nothing stands between “${of(p, 'before')}” and ${found}. Write a step, or take one away.`
       : `Nothing stands before ${found}. Write a step, or take it away.`,
   'number-word': (found, p) => `Write ${found} in digits: ${of(p, 'write')}.`,
+  'part-as-activity': (found, p) =>
+    `${found} is a part and not an activity. Write ${of(p, 'part')}: and then its steps.`,
   range: (found) => `${found} leaves the time open. Choose one length.`,
-  'session-long': (_, p) =>
-    `The session comes to ${of(p, 'length')}. ${of(p, 'limit')} is the most.`,
+  'session-long': (found, p) =>
+    `The session comes to ${bare(found)}. ${of(p, 'limit')} is the most.`,
   'slash-outside': (found) =>
     `${found} joins steps inside brackets only. Here, write ; between steps.`,
   'step-long': (found, p) => `${found} is too long. ${of(p, 'limit')} is the most.`,
   'step-short': (found, p) =>
     `${found} is too short to be called out. ${of(p, 'limit')} is the least.`,
   'stray-close': () => 'This bracket closes nothing. Take it away, or write ( where it begins.',
-  'text-long': (_, p) =>
-    `This has ${of(p, 'length')} characters. ${of(p, 'limit')} is the most for one session.`,
+  'text-long': (found, p) =>
+    `This has ${bare(found)} characters. ${of(p, 'limit')} is the most for one session.`,
   'too-deep': () => 'Repeats can stand in one another twice, as rounds of sets. This is a third.',
   'unclosed-bracket': () => 'This bracket is not closed. Write ) behind its last step.',
   'unit-m': (found, p) =>

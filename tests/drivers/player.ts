@@ -33,7 +33,9 @@ export class Phone {
   /** Where the element is. */
   get track(): Ms {
     const moves = this.playing && !this.stuck;
-    return ms(Math.min(this.score.layout.total, this.place + (moves ? this.wall - this.placed : 0)));
+    return ms(
+      Math.min(this.score.layout.total, this.place + (moves ? this.wall - this.placed : 0)),
+    );
   }
 
   start(): this {

@@ -30,23 +30,26 @@ journey('REAL-2 a hold of any length goes on three seconds before its place', as
   }
 });
 
-journey('REAL-2 a hold that outlasts its lane stays a hold, and goes on in its place', async (j) => {
-  await startOn(j.page, j.site, SEVERAL);
-  await moveTo(j.page, 30);
-  await seconds(1);
-  const before = await heard(j.page);
-  await button(j.page, running.hold).click();
-  await button(j.page, running.goOn).waitFor();
-  await moveTo(j.page, HOLDING_TO - 4);
-  await seconds(8);
-  const round = await heard(j.page);
-  expect(round.paused).toBe(false);
-  expect(round.at).toBeGreaterThanOrEqual(HOLDING_FROM);
-  expect(round.at).toBeLessThan(HOLDING_FROM + 8);
-  await j.page.getByRole('heading', { level: 1, name: running.holdingTitle }).waitFor();
-  await button(j.page, running.goOn).click();
-  await button(j.page, running.hold).waitFor();
-  const after = await heard(j.page);
-  expect(after.at).toBeGreaterThan(before.at - 3.1);
-  expect(after.at).toBeLessThan(before.at - 1.5);
-});
+journey(
+  'REAL-2 a hold that outlasts its lane stays a hold, and goes on in its place',
+  async (j) => {
+    await startOn(j.page, j.site, SEVERAL);
+    await moveTo(j.page, 30);
+    await seconds(1);
+    const before = await heard(j.page);
+    await button(j.page, running.hold).click();
+    await button(j.page, running.goOn).waitFor();
+    await moveTo(j.page, HOLDING_TO - 4);
+    await seconds(8);
+    const round = await heard(j.page);
+    expect(round.paused).toBe(false);
+    expect(round.at).toBeGreaterThanOrEqual(HOLDING_FROM);
+    expect(round.at).toBeLessThan(HOLDING_FROM + 8);
+    await j.page.getByRole('heading', { level: 1, name: running.holdingTitle }).waitFor();
+    await button(j.page, running.goOn).click();
+    await button(j.page, running.hold).waitFor();
+    const after = await heard(j.page);
+    expect(after.at).toBeGreaterThan(before.at - 3.1);
+    expect(after.at).toBeLessThan(before.at - 1.5);
+  },
+);

@@ -30,7 +30,7 @@ afterAll(() => {
 });
 
 describe.each(demoSessions(pack, 'usual'))('decoded sound of $name', ({ cues }) => {
-  let samples = new Int16Array();
+  let samples: Int16Array = new Int16Array();
   beforeAll(async () => {
     samples = await decodeFfmpeg(composeExport(cues, pack));
   });

@@ -4,7 +4,7 @@ import type { Ms, Percent } from '../units.ts';
 import { ms } from '../units.ts';
 import type { ReminderId } from './reminders.ts';
 import type { ClipId } from './vocabulary.ts';
-import { CLIPS, clipOf, WHOLE_MINUTES, WHOLE_SECONDS } from './vocabulary.ts';
+import { CLIPS, clipOf } from './vocabulary.ts';
 
 /** Clips in the order in which they are said. */
 export type Phrase = readonly ClipId[];
@@ -46,21 +46,22 @@ export function spokenDuration(duration: Ms): Ms {
   return ms(Math.round(duration / step) * step);
 }
 
-const sayMinutes = (n: number): Phrase =>
-  WHOLE_MINUTES.includes(n) ? [clipOf('minutes', n)] : [clipOf('number', n), 'word.minutes'];
+const sayCount = (n: number, unit: 'minute' | 'second'): Phrase => [
+  clipOf('number', n),
+  clipOf('word', n === 1 ? unit : `${unit}s`),
+];
 
-const saySeconds = (n: number): Phrase =>
-  WHOLE_SECONDS.includes(n) ? [clipOf('seconds', n)] : [clipOf('number', n), 'word.seconds'];
-
+/** "One minute thirty"; seconds that a clock face does not mark are said in full. */
 const sayMinutesAndSeconds = (minutes: number, seconds: number): Phrase => {
-  if (minutes === 0) return saySeconds(seconds);
-  if (seconds === 0) return sayMinutes(minutes);
-  if (WHOLE_SECONDS.includes(seconds)) return [...sayMinutes(minutes), clipOf('plus', seconds)];
-  return [...sayMinutes(minutes), 'word.and', ...saySeconds(seconds)];
+  if (minutes === 0) return sayCount(seconds, 'second');
+  if (seconds === 0) return sayCount(minutes, 'minute');
+  if (seconds % 5 === 0 && seconds >= 10)
+    return [...sayCount(minutes, 'minute'), clipOf('number', seconds)];
+  return [...sayCount(minutes, 'minute'), 'word.and', ...sayCount(seconds, 'second')];
 };
 
 /**
- * "Ninety seconds" is "one minute thirty", "an hour and five minutes": any length from 1 s to
+ * "Forty seconds", "one minute thirty", "an hour and five minutes": any length from 1 s to
  * 2 h 59, as rounded by {@link spokenDuration}.
  */
 export function sayDuration(duration: Ms): Phrase {
@@ -93,8 +94,8 @@ export const SAY = {
   newSets: ['phrase.new-sets'],
   lastSet: ['phrase.last-set'],
   lastRound: ['phrase.last-round'],
-  tenSeconds: ['seconds.10'],
-  oneMinute: ['minutes.1'],
+  tenSeconds: ['number.10', 'word.seconds'],
+  oneMinute: ['number.1', 'word.minute'],
   halfway: ['phrase.halfway'],
   start: ['phrase.start'],
   finish: ['phrase.finish'],
@@ -104,12 +105,12 @@ export const SAY = {
   oneMore: ['phrase.one-more'],
   walkNow: ['phrase.walk-now'],
   /** For the five minutes that a plan without a cool-down is offered. */
-  coolDown: ['part.cool-down', 'activity.easy-walk', 'minutes.5'],
+  coolDown: ['part.cool-down', 'activity.easy-walk', 'number.5', 'word.minutes'],
   checkStart: ['phrase.check-start'],
   checkStill: ['phrase.check-still'],
   checkEnd: ['phrase.check-end'],
   /** After a rising tone: what "play a cue now" plays. */
-  sample: ['phrase.sample', 'activity.run', 'minutes.1'],
+  sample: ['phrase.sample', 'activity.run', 'number.1', 'word.minute'],
 } as const satisfies Record<string, Phrase>;
 
 /** The tones, by what they are for. */
@@ -127,10 +128,15 @@ export const JOIN_PAUSE_MS = ms(96);
 /** Between two phrases: a breath, so that each is heard by itself. */
 export const PHRASE_PAUSE_MS = ms(288);
 
+/** "Thirty" after "one minute" belongs to it. */
+const isRemainder = (left: ClipId, right: ClipId): boolean =>
+  /^word\.minutes?$/.test(left) && right.startsWith('number.');
+
 const joins = (left: ClipId, right: ClipId): boolean => {
   const after = CLIPS[left]?.join;
   const before = CLIPS[right]?.join;
-  return after === 'right' || after === 'both' || before === 'left' || before === 'both';
+  const tied = after === 'right' || after === 'both' || before === 'left' || before === 'both';
+  return tied || isRemainder(left, right);
 };
 
 /** Quiet between the last sound of one clip and the first sound of the next. */

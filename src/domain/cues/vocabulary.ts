@@ -19,6 +19,7 @@ export interface Tone {
 /**
  * Which neighbours a clip belongs with: a clip that joins nothing is a phrase of its own, with
  * a pause and a full stop around it. A number joins nothing by itself, its neighbours do.
+ * Numbers and units are apart because "forty minutes" said in one breath is heard as fourteen.
  */
 export type Join = 'none' | 'left' | 'right' | 'both';
 
@@ -43,15 +44,6 @@ export function inWords(n: number): string {
   const unit = n % 10;
   return `${TENS[Math.floor(n / 10)]}${unit === 0 ? '' : `-${UNITS[unit]}`}`;
 }
-
-/** Minutes that are one clip; the others are a number and "minutes". */
-export const WHOLE_MINUTES: readonly number[] = [
-  ...Array.from({ length: 20 }, (_, i) => i + 1),
-  ...[25, 30, 35, 40, 45, 50, 55],
-];
-
-/** Seconds that are one clip, and that may follow minutes ("one minute thirty"). */
-export const WHOLE_SECONDS: readonly number[] = Array.from({ length: 11 }, (_, i) => 5 * (i + 1));
 
 /** The highest number that is said: seconds and minutes end at 59, sets at 50. */
 export const LAST_NUMBER = 59;
@@ -88,7 +80,9 @@ const PHRASES: Record<ClipId, ClipSpec> = {
   'word.group': joined('group', 'right'),
   'word.of': joined('of', 'both'),
   'word.and': joined('and', 'both'),
+  'word.minute': joined('minute', 'left'),
   'word.minutes': joined('minutes', 'left'),
+  'word.second': joined('second', 'left'),
   'word.seconds': joined('seconds', 'left'),
   'word.to-go': joined('to go', 'left'),
   'hours.1': plain('an hour'),
@@ -127,12 +121,6 @@ function listClips(): Record<ClipId, ClipSpec> {
   const clips: Record<ClipId, ClipSpec> = { ...TONES, ...PHRASES, ...EFFORTS };
   for (const activity of ACTIVITIES) clips[clipOf('activity', activity)] = plain(activity);
   for (let n = 1; n <= LAST_NUMBER; n += 1) clips[clipOf('number', n)] = plain(inWords(n));
-  for (const n of WHOLE_MINUTES)
-    clips[clipOf('minutes', n)] = plain(`${inWords(n)} ${n === 1 ? 'minute' : 'minutes'}`);
-  for (const n of WHOLE_SECONDS) {
-    clips[clipOf('seconds', n)] = plain(`${inWords(n)} seconds`);
-    clips[clipOf('plus', n)] = joined(n === 5 ? 'and five seconds' : inWords(n), 'left');
-  }
   for (const [id, text] of Object.entries(REMINDERS)) clips[clipOf('reminder', id)] = plain(text);
   return clips;
 }

@@ -83,5 +83,5 @@ export function nearestActivity(words: string): Activity | undefined {
   const adjective = meaning(ADJECTIVES, list);
   if (noun !== undefined) return PAIRS[noun]?.[adjective ?? ''] ?? (noun as Activity);
   if (/^(recover|easy|gentle)/.test(plain)) return 'easy walk';
-  return spelt && spelt.edits <= 2 ? spelt.activity : undefined;
+  return spelt && spelt.edits <= 2 && plain.length > 4 ? spelt.activity : undefined;
 }

@@ -1,39 +1,12 @@
 import { COUNT_MAX, DEPTH_MAX } from './bounds.ts';
+import { isCommentBracket } from './entries.ts';
+import { sayLeftover } from './leftover.ts';
+import { checkMarks } from './marks.ts';
 import type { Item, Repeat } from './plan.ts';
-import type { RawBracket, RawCount, RawEntry, RawItem, RawMarks, RawRepeat, Span } from './raw.ts';
+import type { RawBracket, RawCount, RawEntry, RawItem, RawRepeat, Span } from './raw.ts';
 import { sayBracketReadings } from './readings.ts';
 import type { Report } from './report.ts';
 import { readStep } from './step.ts';
-
-/** One punctuation mark, and then one word, may stand between two steps. */
-export function checkMarks({ marks }: RawMarks, report: Report): void {
-  const isWord = (mark: string): boolean => mark === 'then' || mark === 'and' || mark === '&';
-  let last = '';
-  for (const place of marks) {
-    const follows = last === '' || (!isWord(last) && isWord(place.mark));
-    if (!follows) report.say('nothing-between', place, { before: last });
-    last = place.mark;
-  }
-}
-
-/** `/` and `and`, which join steps only inside brackets. */
-export const joins = (marks: RawMarks | null): boolean =>
-  marks !== null && ['/', '&', 'and'].includes(marks.marks[0]?.mark ?? '');
-
-/** Says what is wrong where the grammar stopped, or where two things stand side by side. */
-export function sayLeftover(from: number, report: Report, before: RawEntry | undefined): void {
-  const { text } = report.folded;
-  const start = from + (/^[ \n]*/.exec(text.slice(from))?.[0].length ?? 0);
-  const rest = text.slice(start);
-  const word = /^[^\s;,+/()@"]*/.exec(rest)?.[0] ?? '';
-  const end = start + Math.max(1, word.length);
-  const span: Span = { start, end };
-  if (rest.startsWith(')')) report.say('stray-close', span);
-  else if (/^[@"]/.test(rest) && before?.kind === 'repeat') report.say('extra-on-brackets', span);
-  else if (/^[.\-|>~:\u2022\u2190-\u21ff]/.test(rest))
-    report.say('bad-separator', { start, end: start + 1 });
-  else report.say('leftover', span);
-}
 
 function readCount(raw: RawCount, report: Report): number | undefined {
   if (!/^\d+$/.test(raw.digits)) return report.say('count-range', raw);
@@ -79,6 +52,7 @@ function readRepeat(raw: RawRepeat, depth: number, report: Report): Repeat | und
   if (depth + raw.counts.length > DEPTH_MAX) report.say('too-deep', headOf(raw));
   const after = (raw.counts[0]?.start ?? raw.start) > raw.start;
   const early = after ? [] : raw.counts.map((count) => readCount(count, report));
+  if (isCommentBracket(raw)) report.say('bracket-note', raw);
   if (raw.counts.length === 0 && raw.unit?.kind === 'bracket')
     report.say('missing-count', { start: raw.start, end: raw.start + 1 });
   let items = readUnit(raw, depth + Math.max(1, raw.counts.length), report);
@@ -94,6 +68,8 @@ function readRepeat(raw: RawRepeat, depth: number, report: Report): Repeat | und
 export function readItem(raw: RawItem, depth: number, report: Report): Item | undefined {
   if (raw.kind === 'step') return readStep(raw, report);
   if (raw.kind === 'repeat') return readRepeat(raw, depth, report);
+  const star = report.typed(raw).startsWith('*') && report.startsLine(raw.start);
+  if (star) return report.say('bullet', { start: raw.start, end: raw.start + 1 });
   return report.say('count-after-step', raw);
 }
 
@@ -108,12 +84,13 @@ export function readItems(
     if (entry.kind === 'label') report.say('label-inside', entry);
     else if (entry.kind === 'separator') report.say('nothing-between', entry, { before: '' });
     else {
-      sayBracketReadings(entries, n, depth, report);
+      sayBracketReadings(entries, n, (raw, to) => readItem(raw, depth, to), depth === 0, report);
       const item = readItem(entry, depth, report);
       if (item !== undefined) items.push(item);
       const next = entries[n + 1];
       if (entry.separator !== null) checkMarks(entry.separator, report);
       else if (next?.kind === 'times') report.say('count-after-step', next);
+      else if (next !== undefined && isCommentBracket(next)) report.say('bracket-note', next);
       else if (next !== undefined) report.say('missing-separator', next);
     }
   }

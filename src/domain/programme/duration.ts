@@ -68,6 +68,11 @@ function wrongUnit(amount: RawAmount, whole: RawDuration, report: Report): undef
   const near = UNIT_STARTS.find(([start]) => unit.startsWith(start))?.[1];
   if (near !== undefined) return report.say('unknown-unit', amount, { write: `${number} ${near}` });
   const place = { start: amount.start, end: amount.start + number.length };
+  const rest = report.folded.text.slice(amount.end);
+  if (unit === '' && /^[.)] /.test(rest) && report.startsLine(amount.start))
+    return report.say('bullet', { ...place, end: place.end + 1 });
+  if (unit === '' && /^ *\(/.test(rest))
+    return report.say('missing-times', place, { write: number });
   const before = whole.kind === 'amounts' ? whole.amounts[whole.amounts.indexOf(amount) - 1] : null;
   const above = before ? unitOf(before.unit) : undefined;
   if (before && above && above !== 's') {

@@ -166,44 +166,48 @@ function peg$parse(input, options) {
 
   const peg$c0 = ":";
   const peg$c1 = "\n";
-  const peg$c2 = "then";
-  const peg$c3 = "and";
-  const peg$c4 = "times";
-  const peg$c5 = "x";
-  const peg$c6 = "sets";
-  const peg$c7 = "set";
-  const peg$c8 = "rounds";
-  const peg$c9 = "round";
-  const peg$c10 = "reps";
-  const peg$c11 = "repeats";
-  const peg$c12 = " ";
-  const peg$c13 = "of";
-  const peg$c14 = "-";
-  const peg$c15 = "(";
-  const peg$c16 = ")";
-  const peg$c17 = "for";
-  const peg$c18 = "min";
-  const peg$c19 = "s";
-  const peg$c20 = "to";
-  const peg$c21 = "''";
-  const peg$c22 = "hours";
-  const peg$c23 = "hour";
-  const peg$c24 = "hrs";
-  const peg$c25 = "hr";
-  const peg$c26 = "h";
-  const peg$c27 = "minutes";
-  const peg$c28 = "minute";
-  const peg$c29 = "mins";
-  const peg$c30 = "seconds";
-  const peg$c31 = "second";
-  const peg$c32 = "secs";
-  const peg$c33 = "sec";
-  const peg$c34 = ".";
-  const peg$c35 = "@";
-  const peg$c36 = "%";
-  const peg$c37 = "/";
-  const peg$c38 = "\"";
-  const peg$c39 = "'";
+  const peg$c2 = "w/";
+  const peg$c3 = "then";
+  const peg$c4 = "and";
+  const peg$c5 = "with";
+  const peg$c6 = "plus";
+  const peg$c7 = "times";
+  const peg$c8 = "x";
+  const peg$c9 = "sets";
+  const peg$c10 = "set";
+  const peg$c11 = "rounds";
+  const peg$c12 = "round";
+  const peg$c13 = "reps";
+  const peg$c14 = "repeats";
+  const peg$c15 = " ";
+  const peg$c16 = "of";
+  const peg$c17 = "-";
+  const peg$c18 = "(";
+  const peg$c19 = ")";
+  const peg$c20 = "for";
+  const peg$c21 = "min";
+  const peg$c22 = "s";
+  const peg$c23 = "to";
+  const peg$c24 = "''";
+  const peg$c25 = "hours";
+  const peg$c26 = "hour";
+  const peg$c27 = "hrs";
+  const peg$c28 = "hr";
+  const peg$c29 = "h";
+  const peg$c30 = "minutes";
+  const peg$c31 = "minute";
+  const peg$c32 = "mins";
+  const peg$c33 = "seconds";
+  const peg$c34 = "second";
+  const peg$c35 = "secs";
+  const peg$c36 = "sec";
+  const peg$c37 = ".";
+  const peg$c38 = "@";
+  const peg$c39 = ",";
+  const peg$c40 = "%";
+  const peg$c41 = "/";
+  const peg$c42 = "\"";
+  const peg$c43 = "'";
 
   const peg$r0 = /^[&+-,\/;]/;
   const peg$r1 = /^[.,]/;
@@ -211,7 +215,7 @@ function peg$parse(input, options) {
   const peg$r3 = /^[0-9.:\-]/;
   const peg$r4 = /^[0-9a-z]/;
   const peg$r5 = /^[^"\n]/;
-  const peg$r6 = /^[a-z\xC0-\xD6\xD8-\xF6\xF8-\u2000\u2070-\u214F\u2190-\uFFFF]/;
+  const peg$r6 = /^[a-z\xC0-\xD6\xD8-\xF6\xF8-\u1FFF\u2C00-\uFFFF]/;
   const peg$r7 = /^[0-9]/;
   const peg$r8 = /^[\xBC-\xBE\u2153\u2154]/;
   const peg$r9 = /^[ \n]/;
@@ -219,54 +223,58 @@ function peg$parse(input, options) {
   const peg$e0 = peg$literalExpectation(":", false);
   const peg$e1 = peg$literalExpectation("\n", false);
   const peg$e2 = peg$classExpectation(["&", ["+", ","], "/", ";"], false, false, false);
-  const peg$e3 = peg$literalExpectation("then", false);
-  const peg$e4 = peg$literalExpectation("and", false);
-  const peg$e5 = peg$literalExpectation("times", false);
-  const peg$e6 = peg$literalExpectation("x", false);
-  const peg$e7 = peg$literalExpectation("sets", false);
-  const peg$e8 = peg$literalExpectation("set", false);
-  const peg$e9 = peg$literalExpectation("rounds", false);
-  const peg$e10 = peg$literalExpectation("round", false);
-  const peg$e11 = peg$literalExpectation("reps", false);
-  const peg$e12 = peg$literalExpectation("repeats", false);
-  const peg$e13 = peg$literalExpectation(" ", false);
-  const peg$e14 = peg$literalExpectation("of", false);
-  const peg$e15 = peg$literalExpectation("-", false);
-  const peg$e16 = peg$literalExpectation("(", false);
-  const peg$e17 = peg$anyExpectation();
-  const peg$e18 = peg$literalExpectation(")", false);
-  const peg$e19 = peg$literalExpectation("for", false);
-  const peg$e20 = peg$literalExpectation("min", false);
-  const peg$e21 = peg$literalExpectation("s", false);
-  const peg$e22 = peg$literalExpectation("to", false);
-  const peg$e23 = peg$classExpectation([".", ","], false, false, false);
-  const peg$e24 = peg$literalExpectation("''", false);
-  const peg$e25 = peg$classExpectation(["'", "\""], false, false, false);
-  const peg$e26 = peg$literalExpectation("hours", false);
-  const peg$e27 = peg$literalExpectation("hour", false);
-  const peg$e28 = peg$literalExpectation("hrs", false);
-  const peg$e29 = peg$literalExpectation("hr", false);
-  const peg$e30 = peg$literalExpectation("h", false);
-  const peg$e31 = peg$literalExpectation("minutes", false);
-  const peg$e32 = peg$literalExpectation("minute", false);
-  const peg$e33 = peg$literalExpectation("mins", false);
-  const peg$e34 = peg$literalExpectation("seconds", false);
-  const peg$e35 = peg$literalExpectation("second", false);
-  const peg$e36 = peg$literalExpectation("secs", false);
-  const peg$e37 = peg$literalExpectation("sec", false);
-  const peg$e38 = peg$literalExpectation(".", false);
-  const peg$e39 = peg$literalExpectation("@", false);
-  const peg$e40 = peg$classExpectation([["0", "9"], ".", ":", "-"], false, false, false);
-  const peg$e41 = peg$literalExpectation("%", false);
-  const peg$e42 = peg$literalExpectation("/", false);
-  const peg$e43 = peg$classExpectation([["0", "9"], ["a", "z"]], false, false, false);
-  const peg$e44 = peg$literalExpectation("\"", false);
-  const peg$e45 = peg$classExpectation(["\"", "\n"], true, false, false);
-  const peg$e46 = peg$literalExpectation("'", false);
-  const peg$e47 = peg$classExpectation([["a", "z"], ["\xC0", "\xD6"], ["\xD8", "\xF6"], ["\xF8", "\u2000"], ["\u2070", "\u214F"], ["\u2190", "\uFFFF"]], false, false, false);
-  const peg$e48 = peg$classExpectation([["0", "9"]], false, false, false);
-  const peg$e49 = peg$classExpectation([["\xBC", "\xBE"], "\u2153", "\u2154"], false, false, false);
-  const peg$e50 = peg$classExpectation([" ", "\n"], false, false, false);
+  const peg$e3 = peg$literalExpectation("w/", false);
+  const peg$e4 = peg$literalExpectation("then", false);
+  const peg$e5 = peg$literalExpectation("and", false);
+  const peg$e6 = peg$literalExpectation("with", false);
+  const peg$e7 = peg$literalExpectation("plus", false);
+  const peg$e8 = peg$literalExpectation("times", false);
+  const peg$e9 = peg$literalExpectation("x", false);
+  const peg$e10 = peg$literalExpectation("sets", false);
+  const peg$e11 = peg$literalExpectation("set", false);
+  const peg$e12 = peg$literalExpectation("rounds", false);
+  const peg$e13 = peg$literalExpectation("round", false);
+  const peg$e14 = peg$literalExpectation("reps", false);
+  const peg$e15 = peg$literalExpectation("repeats", false);
+  const peg$e16 = peg$literalExpectation(" ", false);
+  const peg$e17 = peg$literalExpectation("of", false);
+  const peg$e18 = peg$literalExpectation("-", false);
+  const peg$e19 = peg$literalExpectation("(", false);
+  const peg$e20 = peg$anyExpectation();
+  const peg$e21 = peg$literalExpectation(")", false);
+  const peg$e22 = peg$literalExpectation("for", false);
+  const peg$e23 = peg$literalExpectation("min", false);
+  const peg$e24 = peg$literalExpectation("s", false);
+  const peg$e25 = peg$literalExpectation("to", false);
+  const peg$e26 = peg$classExpectation([".", ","], false, false, false);
+  const peg$e27 = peg$literalExpectation("''", false);
+  const peg$e28 = peg$classExpectation(["'", "\""], false, false, false);
+  const peg$e29 = peg$literalExpectation("hours", false);
+  const peg$e30 = peg$literalExpectation("hour", false);
+  const peg$e31 = peg$literalExpectation("hrs", false);
+  const peg$e32 = peg$literalExpectation("hr", false);
+  const peg$e33 = peg$literalExpectation("h", false);
+  const peg$e34 = peg$literalExpectation("minutes", false);
+  const peg$e35 = peg$literalExpectation("minute", false);
+  const peg$e36 = peg$literalExpectation("mins", false);
+  const peg$e37 = peg$literalExpectation("seconds", false);
+  const peg$e38 = peg$literalExpectation("second", false);
+  const peg$e39 = peg$literalExpectation("secs", false);
+  const peg$e40 = peg$literalExpectation("sec", false);
+  const peg$e41 = peg$literalExpectation(".", false);
+  const peg$e42 = peg$literalExpectation("@", false);
+  const peg$e43 = peg$literalExpectation(",", false);
+  const peg$e44 = peg$literalExpectation("%", false);
+  const peg$e45 = peg$literalExpectation("/", false);
+  const peg$e46 = peg$classExpectation([["0", "9"], ".", ":", "-"], false, false, false);
+  const peg$e47 = peg$classExpectation([["0", "9"], ["a", "z"]], false, false, false);
+  const peg$e48 = peg$literalExpectation("\"", false);
+  const peg$e49 = peg$classExpectation(["\"", "\n"], true, false, false);
+  const peg$e50 = peg$literalExpectation("'", false);
+  const peg$e51 = peg$classExpectation([["a", "z"], ["\xC0", "\xD6"], ["\xD8", "\xF6"], ["\xF8", "\u1FFF"], ["\u2C00", "\uFFFF"]], false, false, false);
+  const peg$e52 = peg$classExpectation([["0", "9"]], false, false, false);
+  const peg$e53 = peg$classExpectation([["\xBC", "\xBE"], "\u2153", "\u2154"], false, false, false);
+  const peg$e54 = peg$classExpectation([" ", "\n"], false, false, false);
 
   function peg$f0(entries) {    return node('session', { entries });  }
   function peg$f1(item, separator) {    return { ...item, separator };  }
@@ -297,18 +305,19 @@ function peg$parse(input, options) {
   function peg$f26(clock) {    return node('clock', { clock });  }
   function peg$f27() {    return node('range', {});  }
   function peg$f28(head, tail) {    return node('amounts', { amounts: [head, ...tail] });  }
-  function peg$f29(number, unit) {    return node('amount', { number, unit });  }
-  function peg$f30(number, w) {    return w;  }
-  function peg$f31(number, unit) {    return node('amount', { number, unit: unit ?? '' });  }
-  function peg$f32(number, unit) {    return node('amount', { number, unit });  }
-  function peg$f33(number) {    return node('amount', { number, unit: '' });  }
-  function peg$f34() {    return '"';  }
-  function peg$f35(unit) {    return unit;  }
-  function peg$f36(extra) {    return extra;  }
-  function peg$f37(effort) {    return node('effort', { effort });  }
-  function peg$f38(body, closed) {    return node('note', { body, closed: closed !== null });  }
-  function peg$f39() {    return node('body', {});  }
-  function peg$f40() {    return node('words', { words: text() });  }
+  function peg$f29(number, w) {    return w;  }
+  function peg$f30(number, unit) {    return node('amount', { number, unit: unit ?? '' });  }
+  function peg$f31(amount) {    return amount;  }
+  function peg$f32(amount) {    return amount;  }
+  function peg$f33(number, unit) {    return node('amount', { number, unit });  }
+  function peg$f34(number) {    return node('amount', { number, unit: '' });  }
+  function peg$f35() {    return '"';  }
+  function peg$f36(unit) {    return unit;  }
+  function peg$f37(extra) {    return extra;  }
+  function peg$f38(effort) {    return node('effort', { effort });  }
+  function peg$f39(body, closed) {    return node('note', { body, closed: closed !== null });  }
+  function peg$f40() {    return node('body', {});  }
+  function peg$f41() {    return node('words', { words: text() });  }
   let peg$currPos = options.peg$currPos | 0;
   let peg$savedPos = peg$currPos;
   const peg$posDetailsCache = [{ line: 1, column: 1 }];
@@ -640,42 +649,49 @@ function peg$parse(input, options) {
       if (peg$silentFails === 0) { peg$fail(peg$e2); }
     }
     if (s1 === peg$FAILED) {
-      s1 = peg$currPos;
-      s2 = peg$currPos;
-      if (input.substr(peg$currPos, 4) === peg$c2) {
-        s3 = peg$c2;
-        peg$currPos += 4;
+      if (input.substr(peg$currPos, 2) === peg$c2) {
+        s1 = peg$c2;
+        peg$currPos += 2;
       } else {
-        s3 = peg$FAILED;
+        s1 = peg$FAILED;
         if (peg$silentFails === 0) { peg$fail(peg$e3); }
-      }
-      if (s3 !== peg$FAILED) {
-        s4 = peg$parseWordEnd();
-        if (s4 !== peg$FAILED) {
-          s3 = [s3, s4];
-          s2 = s3;
-        } else {
-          peg$currPos = s2;
-          s2 = peg$FAILED;
-        }
-      } else {
-        peg$currPos = s2;
-        s2 = peg$FAILED;
-      }
-      if (s2 !== peg$FAILED) {
-        s1 = input.substring(s1, peg$currPos);
-      } else {
-        s1 = s2;
       }
       if (s1 === peg$FAILED) {
         s1 = peg$currPos;
         s2 = peg$currPos;
-        if (input.substr(peg$currPos, 3) === peg$c3) {
+        if (input.substr(peg$currPos, 4) === peg$c3) {
           s3 = peg$c3;
-          peg$currPos += 3;
+          peg$currPos += 4;
         } else {
           s3 = peg$FAILED;
           if (peg$silentFails === 0) { peg$fail(peg$e4); }
+        }
+        if (s3 === peg$FAILED) {
+          if (input.substr(peg$currPos, 3) === peg$c4) {
+            s3 = peg$c4;
+            peg$currPos += 3;
+          } else {
+            s3 = peg$FAILED;
+            if (peg$silentFails === 0) { peg$fail(peg$e5); }
+          }
+          if (s3 === peg$FAILED) {
+            if (input.substr(peg$currPos, 4) === peg$c5) {
+              s3 = peg$c5;
+              peg$currPos += 4;
+            } else {
+              s3 = peg$FAILED;
+              if (peg$silentFails === 0) { peg$fail(peg$e6); }
+            }
+            if (s3 === peg$FAILED) {
+              if (input.substr(peg$currPos, 4) === peg$c6) {
+                s3 = peg$c6;
+                peg$currPos += 4;
+              } else {
+                s3 = peg$FAILED;
+                if (peg$silentFails === 0) { peg$fail(peg$e7); }
+              }
+            }
+          }
         }
         if (s3 !== peg$FAILED) {
           s4 = peg$parseWordEnd();
@@ -840,12 +856,12 @@ function peg$parse(input, options) {
       s2 = peg$parseCount();
       if (s2 !== peg$FAILED) {
         s3 = peg$parse_();
-        if (input.substr(peg$currPos, 5) === peg$c4) {
-          s4 = peg$c4;
+        if (input.substr(peg$currPos, 5) === peg$c7) {
+          s4 = peg$c7;
           peg$currPos += 5;
         } else {
           s4 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e5); }
+          if (peg$silentFails === 0) { peg$fail(peg$e8); }
         }
         if (s4 !== peg$FAILED) {
           s5 = peg$parseWordEnd();
@@ -874,68 +890,68 @@ function peg$parse(input, options) {
 
     s0 = peg$currPos;
     if (input.charCodeAt(peg$currPos) === 120) {
-      s1 = peg$c5;
+      s1 = peg$c8;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e6); }
+      if (peg$silentFails === 0) { peg$fail(peg$e9); }
     }
     if (s1 === peg$FAILED) {
-      if (input.substr(peg$currPos, 5) === peg$c4) {
-        s1 = peg$c4;
+      if (input.substr(peg$currPos, 5) === peg$c7) {
+        s1 = peg$c7;
         peg$currPos += 5;
       } else {
         s1 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e5); }
+        if (peg$silentFails === 0) { peg$fail(peg$e8); }
       }
       if (s1 === peg$FAILED) {
         s1 = peg$currPos;
-        if (input.substr(peg$currPos, 4) === peg$c6) {
-          s2 = peg$c6;
+        if (input.substr(peg$currPos, 4) === peg$c9) {
+          s2 = peg$c9;
           peg$currPos += 4;
         } else {
           s2 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e7); }
+          if (peg$silentFails === 0) { peg$fail(peg$e10); }
         }
         if (s2 === peg$FAILED) {
-          if (input.substr(peg$currPos, 3) === peg$c7) {
-            s2 = peg$c7;
+          if (input.substr(peg$currPos, 3) === peg$c10) {
+            s2 = peg$c10;
             peg$currPos += 3;
           } else {
             s2 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e8); }
+            if (peg$silentFails === 0) { peg$fail(peg$e11); }
           }
           if (s2 === peg$FAILED) {
-            if (input.substr(peg$currPos, 6) === peg$c8) {
-              s2 = peg$c8;
+            if (input.substr(peg$currPos, 6) === peg$c11) {
+              s2 = peg$c11;
               peg$currPos += 6;
             } else {
               s2 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e9); }
+              if (peg$silentFails === 0) { peg$fail(peg$e12); }
             }
             if (s2 === peg$FAILED) {
-              if (input.substr(peg$currPos, 5) === peg$c9) {
-                s2 = peg$c9;
+              if (input.substr(peg$currPos, 5) === peg$c12) {
+                s2 = peg$c12;
                 peg$currPos += 5;
               } else {
                 s2 = peg$FAILED;
-                if (peg$silentFails === 0) { peg$fail(peg$e10); }
+                if (peg$silentFails === 0) { peg$fail(peg$e13); }
               }
               if (s2 === peg$FAILED) {
-                if (input.substr(peg$currPos, 4) === peg$c10) {
-                  s2 = peg$c10;
+                if (input.substr(peg$currPos, 4) === peg$c13) {
+                  s2 = peg$c13;
                   peg$currPos += 4;
                 } else {
                   s2 = peg$FAILED;
-                  if (peg$silentFails === 0) { peg$fail(peg$e11); }
+                  if (peg$silentFails === 0) { peg$fail(peg$e14); }
                 }
                 if (s2 === peg$FAILED) {
-                  if (input.substr(peg$currPos, 7) === peg$c11) {
-                    s2 = peg$c11;
+                  if (input.substr(peg$currPos, 7) === peg$c14) {
+                    s2 = peg$c14;
                     peg$currPos += 7;
                   } else {
                     s2 = peg$FAILED;
-                    if (peg$silentFails === 0) { peg$fail(peg$e12); }
+                    if (peg$silentFails === 0) { peg$fail(peg$e15); }
                   }
                 }
               }
@@ -945,33 +961,33 @@ function peg$parse(input, options) {
         if (s2 !== peg$FAILED) {
           s3 = [];
           if (input.charCodeAt(peg$currPos) === 32) {
-            s4 = peg$c12;
+            s4 = peg$c15;
             peg$currPos++;
           } else {
             s4 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e13); }
+            if (peg$silentFails === 0) { peg$fail(peg$e16); }
           }
           if (s4 !== peg$FAILED) {
             while (s4 !== peg$FAILED) {
               s3.push(s4);
               if (input.charCodeAt(peg$currPos) === 32) {
-                s4 = peg$c12;
+                s4 = peg$c15;
                 peg$currPos++;
               } else {
                 s4 = peg$FAILED;
-                if (peg$silentFails === 0) { peg$fail(peg$e13); }
+                if (peg$silentFails === 0) { peg$fail(peg$e16); }
               }
             }
           } else {
             s3 = peg$FAILED;
           }
           if (s3 !== peg$FAILED) {
-            if (input.substr(peg$currPos, 2) === peg$c13) {
-              s4 = peg$c13;
+            if (input.substr(peg$currPos, 2) === peg$c16) {
+              s4 = peg$c16;
               peg$currPos += 2;
             } else {
               s4 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e14); }
+              if (peg$silentFails === 0) { peg$fail(peg$e17); }
             }
             if (s4 !== peg$FAILED) {
               s2 = [s2, s3, s4];
@@ -1027,11 +1043,11 @@ function peg$parse(input, options) {
       s4 = peg$currPos;
       s5 = peg$parse_();
       if (input.charCodeAt(peg$currPos) === 45) {
-        s6 = peg$c14;
+        s6 = peg$c17;
         peg$currPos++;
       } else {
         s6 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e15); }
+        if (peg$silentFails === 0) { peg$fail(peg$e18); }
       }
       if (s6 !== peg$FAILED) {
         s7 = peg$parse_();
@@ -1084,11 +1100,11 @@ function peg$parse(input, options) {
 
     s0 = peg$currPos;
     if (input.charCodeAt(peg$currPos) === 40) {
-      s1 = peg$c15;
+      s1 = peg$c18;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e16); }
+      if (peg$silentFails === 0) { peg$fail(peg$e19); }
     }
     if (s1 !== peg$FAILED) {
       peg$savedPos = peg$currPos;
@@ -1105,7 +1121,7 @@ function peg$parse(input, options) {
           peg$currPos++;
         } else {
           s4 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e17); }
+          if (peg$silentFails === 0) { peg$fail(peg$e20); }
         }
         while (s4 !== peg$FAILED) {
           s3.push(s4);
@@ -1114,7 +1130,7 @@ function peg$parse(input, options) {
             peg$currPos++;
           } else {
             s4 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e17); }
+            if (peg$silentFails === 0) { peg$fail(peg$e20); }
           }
         }
         peg$savedPos = s0;
@@ -1140,11 +1156,11 @@ function peg$parse(input, options) {
         }
         s4 = peg$parseGap();
         if (input.charCodeAt(peg$currPos) === 41) {
-          s5 = peg$c16;
+          s5 = peg$c19;
           peg$currPos++;
         } else {
           s5 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e18); }
+          if (peg$silentFails === 0) { peg$fail(peg$e21); }
         }
         if (s5 === peg$FAILED) {
           s5 = null;
@@ -1177,11 +1193,11 @@ function peg$parse(input, options) {
 
     s0 = peg$currPos;
     if (input.charCodeAt(peg$currPos) === 40) {
-      s1 = peg$c15;
+      s1 = peg$c18;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e16); }
+      if (peg$silentFails === 0) { peg$fail(peg$e19); }
     }
     if (s1 !== peg$FAILED) {
       peg$savedPos = peg$currPos;
@@ -1215,12 +1231,12 @@ function peg$parse(input, options) {
       s2 = peg$currPos;
       s3 = peg$parse_();
       s4 = peg$currPos;
-      if (input.substr(peg$currPos, 2) === peg$c13) {
-        s5 = peg$c13;
+      if (input.substr(peg$currPos, 2) === peg$c16) {
+        s5 = peg$c16;
         peg$currPos += 2;
       } else {
         s5 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e14); }
+        if (peg$silentFails === 0) { peg$fail(peg$e17); }
       }
       if (s5 !== peg$FAILED) {
         s6 = peg$parseWordEnd();
@@ -1269,12 +1285,12 @@ function peg$parse(input, options) {
         s2 = peg$currPos;
         s3 = peg$parse_();
         s4 = peg$currPos;
-        if (input.substr(peg$currPos, 3) === peg$c17) {
-          s5 = peg$c17;
+        if (input.substr(peg$currPos, 3) === peg$c20) {
+          s5 = peg$c20;
           peg$currPos += 3;
         } else {
           s5 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e19); }
+          if (peg$silentFails === 0) { peg$fail(peg$e22); }
         }
         if (s5 !== peg$FAILED) {
           s6 = peg$parseWordEnd();
@@ -1518,20 +1534,20 @@ function peg$parse(input, options) {
     if (s1 !== peg$FAILED) {
       s2 = peg$currPos;
       s3 = peg$parse_();
-      if (input.substr(peg$currPos, 3) === peg$c18) {
-        s4 = peg$c18;
+      if (input.substr(peg$currPos, 3) === peg$c21) {
+        s4 = peg$c21;
         peg$currPos += 3;
       } else {
         s4 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e20); }
+        if (peg$silentFails === 0) { peg$fail(peg$e23); }
       }
       if (s4 !== peg$FAILED) {
         if (input.charCodeAt(peg$currPos) === 115) {
-          s5 = peg$c19;
+          s5 = peg$c22;
           peg$currPos++;
         } else {
           s5 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e21); }
+          if (peg$silentFails === 0) { peg$fail(peg$e24); }
         }
         if (s5 === peg$FAILED) {
           s5 = null;
@@ -1574,20 +1590,20 @@ function peg$parse(input, options) {
       }
       s4 = peg$parse_();
       if (input.charCodeAt(peg$currPos) === 45) {
-        s5 = peg$c14;
+        s5 = peg$c17;
         peg$currPos++;
       } else {
         s5 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e15); }
+        if (peg$silentFails === 0) { peg$fail(peg$e18); }
       }
       if (s5 === peg$FAILED) {
         s5 = peg$currPos;
-        if (input.substr(peg$currPos, 2) === peg$c20) {
-          s6 = peg$c20;
+        if (input.substr(peg$currPos, 2) === peg$c23) {
+          s6 = peg$c23;
           peg$currPos += 2;
         } else {
           s6 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e22); }
+          if (peg$silentFails === 0) { peg$fail(peg$e25); }
         }
         if (s6 !== peg$FAILED) {
           s7 = peg$parseWordEnd();
@@ -1663,21 +1679,7 @@ function peg$parse(input, options) {
   function peg$parseAmount() {
     let s0, s1, s2, s3, s4, s5, s6, s7;
 
-    s0 = peg$currPos;
-    s1 = peg$parseNumber();
-    if (s1 !== peg$FAILED) {
-      s2 = peg$parseUnit();
-      if (s2 !== peg$FAILED) {
-        peg$savedPos = s0;
-        s0 = peg$f29(s1, s2);
-      } else {
-        peg$currPos = s0;
-        s0 = peg$FAILED;
-      }
-    } else {
-      peg$currPos = s0;
-      s0 = peg$FAILED;
-    }
+    s0 = peg$parseKnown();
     if (s0 === peg$FAILED) {
       s0 = peg$currPos;
       s1 = peg$parseNumber();
@@ -1713,7 +1715,7 @@ function peg$parse(input, options) {
           }
           if (s5 !== peg$FAILED) {
             peg$savedPos = s2;
-            s2 = peg$f30(s1, s5);
+            s2 = peg$f29(s1, s5);
           } else {
             peg$currPos = s2;
             s2 = peg$FAILED;
@@ -1726,7 +1728,7 @@ function peg$parse(input, options) {
           s2 = null;
         }
         peg$savedPos = s0;
-        s0 = peg$f31(s1, s2);
+        s0 = peg$f30(s1, s2);
       } else {
         peg$currPos = s0;
         s0 = peg$FAILED;
@@ -1742,12 +1744,12 @@ function peg$parse(input, options) {
     s0 = peg$currPos;
     s1 = peg$parse_();
     s2 = peg$currPos;
-    if (input.substr(peg$currPos, 3) === peg$c3) {
-      s3 = peg$c3;
+    if (input.substr(peg$currPos, 3) === peg$c4) {
+      s3 = peg$c4;
       peg$currPos += 3;
     } else {
       s3 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e4); }
+      if (peg$silentFails === 0) { peg$fail(peg$e5); }
     }
     if (s3 !== peg$FAILED) {
       s4 = peg$parseWordEnd();
@@ -1766,61 +1768,41 @@ function peg$parse(input, options) {
     if (s2 === peg$FAILED) {
       s2 = null;
     }
-    s3 = peg$parseNumber();
+    s3 = peg$parseKnown();
     if (s3 !== peg$FAILED) {
-      s4 = peg$parseUnit();
-      if (s4 !== peg$FAILED) {
-        peg$savedPos = s0;
-        s0 = peg$f32(s3, s4);
-      } else {
-        peg$currPos = s0;
-        s0 = peg$FAILED;
-      }
+      peg$savedPos = s0;
+      s0 = peg$f31(s3);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
     }
     if (s0 === peg$FAILED) {
       s0 = peg$currPos;
-      s1 = peg$parseNumber();
-      if (s1 !== peg$FAILED) {
-        s2 = peg$currPos;
+      s1 = peg$parse_();
+      s2 = peg$parseUnitless();
+      if (s2 !== peg$FAILED) {
+        s3 = peg$currPos;
         peg$silentFails++;
-        s3 = peg$parseLetter();
-        peg$silentFails--;
-        if (s3 === peg$FAILED) {
-          s2 = undefined;
+        s4 = peg$currPos;
+        s5 = peg$parse_();
+        s6 = peg$parseTimes();
+        if (s6 !== peg$FAILED) {
+          s5 = [s5, s6];
+          s4 = s5;
         } else {
-          peg$currPos = s2;
-          s2 = peg$FAILED;
+          peg$currPos = s4;
+          s4 = peg$FAILED;
         }
-        if (s2 !== peg$FAILED) {
-          s3 = peg$currPos;
-          peg$silentFails++;
-          s4 = peg$currPos;
-          s5 = peg$parse_();
-          s6 = peg$parseTimes();
-          if (s6 !== peg$FAILED) {
-            s5 = [s5, s6];
-            s4 = s5;
-          } else {
-            peg$currPos = s4;
-            s4 = peg$FAILED;
-          }
-          peg$silentFails--;
-          if (s4 === peg$FAILED) {
-            s3 = undefined;
-          } else {
-            peg$currPos = s3;
-            s3 = peg$FAILED;
-          }
-          if (s3 !== peg$FAILED) {
-            peg$savedPos = s0;
-            s0 = peg$f33(s1);
-          } else {
-            peg$currPos = s0;
-            s0 = peg$FAILED;
-          }
+        peg$silentFails--;
+        if (s4 === peg$FAILED) {
+          s3 = undefined;
+        } else {
+          peg$currPos = s3;
+          s3 = peg$FAILED;
+        }
+        if (s3 !== peg$FAILED) {
+          peg$savedPos = s0;
+          s0 = peg$f32(s2);
         } else {
           peg$currPos = s0;
           s0 = peg$FAILED;
@@ -1830,6 +1812,42 @@ function peg$parse(input, options) {
         s0 = peg$FAILED;
       }
     }
+
+    return s0;
+  }
+
+  function peg$parseKnown() {
+    let s0, s1, s2;
+
+    s0 = peg$currPos;
+    s1 = peg$parseNumber();
+    if (s1 !== peg$FAILED) {
+      s2 = peg$parseUnit();
+      if (s2 !== peg$FAILED) {
+        peg$savedPos = s0;
+        s0 = peg$f33(s1, s2);
+      } else {
+        peg$currPos = s0;
+        s0 = peg$FAILED;
+      }
+    } else {
+      peg$currPos = s0;
+      s0 = peg$FAILED;
+    }
+
+    return s0;
+  }
+
+  function peg$parseUnitless() {
+    let s0, s1;
+
+    s0 = peg$currPos;
+    s1 = peg$parseNumber();
+    if (s1 !== peg$FAILED) {
+      peg$savedPos = s0;
+      s1 = peg$f34(s1);
+    }
+    s0 = s1;
 
     return s0;
   }
@@ -1856,7 +1874,7 @@ function peg$parse(input, options) {
         peg$currPos++;
       } else {
         s4 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e23); }
+        if (peg$silentFails === 0) { peg$fail(peg$e26); }
       }
       if (s4 !== peg$FAILED) {
         s5 = [];
@@ -1915,16 +1933,16 @@ function peg$parse(input, options) {
     let s0, s1, s2, s3, s4, s5;
 
     s0 = peg$currPos;
-    if (input.substr(peg$currPos, 2) === peg$c21) {
-      s1 = peg$c21;
+    if (input.substr(peg$currPos, 2) === peg$c24) {
+      s1 = peg$c24;
       peg$currPos += 2;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e24); }
+      if (peg$silentFails === 0) { peg$fail(peg$e27); }
     }
     if (s1 !== peg$FAILED) {
       peg$savedPos = s0;
-      s1 = peg$f34();
+      s1 = peg$f35();
     }
     s0 = s1;
     if (s0 === peg$FAILED) {
@@ -1933,131 +1951,131 @@ function peg$parse(input, options) {
         peg$currPos++;
       } else {
         s0 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e25); }
+        if (peg$silentFails === 0) { peg$fail(peg$e28); }
       }
       if (s0 === peg$FAILED) {
         s0 = peg$currPos;
         s1 = peg$parse_();
         if (input.charCodeAt(peg$currPos) === 45) {
-          s2 = peg$c14;
+          s2 = peg$c17;
           peg$currPos++;
         } else {
           s2 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e15); }
+          if (peg$silentFails === 0) { peg$fail(peg$e18); }
         }
         if (s2 === peg$FAILED) {
           s2 = null;
         }
-        if (input.substr(peg$currPos, 5) === peg$c22) {
-          s3 = peg$c22;
+        if (input.substr(peg$currPos, 5) === peg$c25) {
+          s3 = peg$c25;
           peg$currPos += 5;
         } else {
           s3 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e26); }
+          if (peg$silentFails === 0) { peg$fail(peg$e29); }
         }
         if (s3 === peg$FAILED) {
-          if (input.substr(peg$currPos, 4) === peg$c23) {
-            s3 = peg$c23;
+          if (input.substr(peg$currPos, 4) === peg$c26) {
+            s3 = peg$c26;
             peg$currPos += 4;
           } else {
             s3 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e27); }
+            if (peg$silentFails === 0) { peg$fail(peg$e30); }
           }
           if (s3 === peg$FAILED) {
-            if (input.substr(peg$currPos, 3) === peg$c24) {
-              s3 = peg$c24;
+            if (input.substr(peg$currPos, 3) === peg$c27) {
+              s3 = peg$c27;
               peg$currPos += 3;
             } else {
               s3 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e28); }
+              if (peg$silentFails === 0) { peg$fail(peg$e31); }
             }
             if (s3 === peg$FAILED) {
-              if (input.substr(peg$currPos, 2) === peg$c25) {
-                s3 = peg$c25;
+              if (input.substr(peg$currPos, 2) === peg$c28) {
+                s3 = peg$c28;
                 peg$currPos += 2;
               } else {
                 s3 = peg$FAILED;
-                if (peg$silentFails === 0) { peg$fail(peg$e29); }
+                if (peg$silentFails === 0) { peg$fail(peg$e32); }
               }
               if (s3 === peg$FAILED) {
                 if (input.charCodeAt(peg$currPos) === 104) {
-                  s3 = peg$c26;
+                  s3 = peg$c29;
                   peg$currPos++;
                 } else {
                   s3 = peg$FAILED;
-                  if (peg$silentFails === 0) { peg$fail(peg$e30); }
+                  if (peg$silentFails === 0) { peg$fail(peg$e33); }
                 }
                 if (s3 === peg$FAILED) {
-                  if (input.substr(peg$currPos, 7) === peg$c27) {
-                    s3 = peg$c27;
+                  if (input.substr(peg$currPos, 7) === peg$c30) {
+                    s3 = peg$c30;
                     peg$currPos += 7;
                   } else {
                     s3 = peg$FAILED;
-                    if (peg$silentFails === 0) { peg$fail(peg$e31); }
+                    if (peg$silentFails === 0) { peg$fail(peg$e34); }
                   }
                   if (s3 === peg$FAILED) {
-                    if (input.substr(peg$currPos, 6) === peg$c28) {
-                      s3 = peg$c28;
+                    if (input.substr(peg$currPos, 6) === peg$c31) {
+                      s3 = peg$c31;
                       peg$currPos += 6;
                     } else {
                       s3 = peg$FAILED;
-                      if (peg$silentFails === 0) { peg$fail(peg$e32); }
+                      if (peg$silentFails === 0) { peg$fail(peg$e35); }
                     }
                     if (s3 === peg$FAILED) {
-                      if (input.substr(peg$currPos, 4) === peg$c29) {
-                        s3 = peg$c29;
+                      if (input.substr(peg$currPos, 4) === peg$c32) {
+                        s3 = peg$c32;
                         peg$currPos += 4;
                       } else {
                         s3 = peg$FAILED;
-                        if (peg$silentFails === 0) { peg$fail(peg$e33); }
+                        if (peg$silentFails === 0) { peg$fail(peg$e36); }
                       }
                       if (s3 === peg$FAILED) {
-                        if (input.substr(peg$currPos, 3) === peg$c18) {
-                          s3 = peg$c18;
+                        if (input.substr(peg$currPos, 3) === peg$c21) {
+                          s3 = peg$c21;
                           peg$currPos += 3;
                         } else {
                           s3 = peg$FAILED;
-                          if (peg$silentFails === 0) { peg$fail(peg$e20); }
+                          if (peg$silentFails === 0) { peg$fail(peg$e23); }
                         }
                         if (s3 === peg$FAILED) {
-                          if (input.substr(peg$currPos, 7) === peg$c30) {
-                            s3 = peg$c30;
+                          if (input.substr(peg$currPos, 7) === peg$c33) {
+                            s3 = peg$c33;
                             peg$currPos += 7;
                           } else {
                             s3 = peg$FAILED;
-                            if (peg$silentFails === 0) { peg$fail(peg$e34); }
+                            if (peg$silentFails === 0) { peg$fail(peg$e37); }
                           }
                           if (s3 === peg$FAILED) {
-                            if (input.substr(peg$currPos, 6) === peg$c31) {
-                              s3 = peg$c31;
+                            if (input.substr(peg$currPos, 6) === peg$c34) {
+                              s3 = peg$c34;
                               peg$currPos += 6;
                             } else {
                               s3 = peg$FAILED;
-                              if (peg$silentFails === 0) { peg$fail(peg$e35); }
+                              if (peg$silentFails === 0) { peg$fail(peg$e38); }
                             }
                             if (s3 === peg$FAILED) {
-                              if (input.substr(peg$currPos, 4) === peg$c32) {
-                                s3 = peg$c32;
+                              if (input.substr(peg$currPos, 4) === peg$c35) {
+                                s3 = peg$c35;
                                 peg$currPos += 4;
                               } else {
                                 s3 = peg$FAILED;
-                                if (peg$silentFails === 0) { peg$fail(peg$e36); }
+                                if (peg$silentFails === 0) { peg$fail(peg$e39); }
                               }
                               if (s3 === peg$FAILED) {
-                                if (input.substr(peg$currPos, 3) === peg$c33) {
-                                  s3 = peg$c33;
+                                if (input.substr(peg$currPos, 3) === peg$c36) {
+                                  s3 = peg$c36;
                                   peg$currPos += 3;
                                 } else {
                                   s3 = peg$FAILED;
-                                  if (peg$silentFails === 0) { peg$fail(peg$e37); }
+                                  if (peg$silentFails === 0) { peg$fail(peg$e40); }
                                 }
                                 if (s3 === peg$FAILED) {
                                   if (input.charCodeAt(peg$currPos) === 115) {
-                                    s3 = peg$c19;
+                                    s3 = peg$c22;
                                     peg$currPos++;
                                   } else {
                                     s3 = peg$FAILED;
-                                    if (peg$silentFails === 0) { peg$fail(peg$e21); }
+                                    if (peg$silentFails === 0) { peg$fail(peg$e24); }
                                   }
                                 }
                               }
@@ -2076,17 +2094,17 @@ function peg$parse(input, options) {
           s4 = peg$parseWordEnd();
           if (s4 !== peg$FAILED) {
             if (input.charCodeAt(peg$currPos) === 46) {
-              s5 = peg$c34;
+              s5 = peg$c37;
               peg$currPos++;
             } else {
               s5 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e38); }
+              if (peg$silentFails === 0) { peg$fail(peg$e41); }
             }
             if (s5 === peg$FAILED) {
               s5 = null;
             }
             peg$savedPos = s0;
-            s0 = peg$f35(s3);
+            s0 = peg$f36(s3);
           } else {
             peg$currPos = s0;
             s0 = peg$FAILED;
@@ -2112,7 +2130,7 @@ function peg$parse(input, options) {
     }
     if (s2 !== peg$FAILED) {
       peg$savedPos = s0;
-      s0 = peg$f36(s2);
+      s0 = peg$f37(s2);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2122,124 +2140,217 @@ function peg$parse(input, options) {
   }
 
   function peg$parseEffort() {
-    let s0, s1, s2, s3, s4, s5, s6, s7, s8, s9, s10, s11;
+    let s0, s1, s2, s3, s4, s5, s6, s7, s8, s9, s10, s11, s12, s13;
 
     s0 = peg$currPos;
     if (input.charCodeAt(peg$currPos) === 64) {
-      s1 = peg$c35;
+      s1 = peg$c38;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e39); }
+      if (peg$silentFails === 0) { peg$fail(peg$e42); }
     }
     if (s1 !== peg$FAILED) {
       s2 = peg$parse_();
       s3 = peg$currPos;
       s4 = peg$currPos;
       s5 = [];
-      s6 = input.charAt(peg$currPos);
-      if (peg$r3.test(s6)) {
-        peg$currPos++;
-      } else {
-        s6 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e40); }
-      }
+      s6 = peg$parseDigit();
       if (s6 !== peg$FAILED) {
         while (s6 !== peg$FAILED) {
           s5.push(s6);
-          s6 = input.charAt(peg$currPos);
-          if (peg$r3.test(s6)) {
-            peg$currPos++;
-          } else {
-            s6 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e40); }
-          }
+          s6 = peg$parseDigit();
         }
       } else {
         s5 = peg$FAILED;
       }
       if (s5 !== peg$FAILED) {
-        s6 = peg$currPos;
-        s7 = peg$parse_();
-        if (input.charCodeAt(peg$currPos) === 37) {
-          s8 = peg$c36;
+        if (input.charCodeAt(peg$currPos) === 44) {
+          s6 = peg$c39;
           peg$currPos++;
         } else {
-          s8 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e41); }
-        }
-        if (s8 !== peg$FAILED) {
-          s7 = [s7, s8];
-          s6 = s7;
-        } else {
-          peg$currPos = s6;
           s6 = peg$FAILED;
+          if (peg$silentFails === 0) { peg$fail(peg$e43); }
         }
-        if (s6 === peg$FAILED) {
-          s6 = peg$currPos;
-          s7 = peg$parse_();
-          if (input.charCodeAt(peg$currPos) === 47) {
-            s8 = peg$c37;
-            peg$currPos++;
-          } else {
-            s8 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e42); }
-          }
+        if (s6 !== peg$FAILED) {
+          s7 = [];
+          s8 = peg$parseDigit();
           if (s8 !== peg$FAILED) {
-            s9 = peg$parse_();
-            s10 = [];
-            s11 = input.charAt(peg$currPos);
-            if (peg$r4.test(s11)) {
+            while (s8 !== peg$FAILED) {
+              s7.push(s8);
+              s8 = peg$parseDigit();
+            }
+          } else {
+            s7 = peg$FAILED;
+          }
+          if (s7 !== peg$FAILED) {
+            s8 = peg$parse_();
+            if (input.charCodeAt(peg$currPos) === 37) {
+              s9 = peg$c40;
               peg$currPos++;
             } else {
-              s11 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e43); }
+              s9 = peg$FAILED;
+              if (peg$silentFails === 0) { peg$fail(peg$e44); }
             }
-            if (s11 !== peg$FAILED) {
-              while (s11 !== peg$FAILED) {
-                s10.push(s11);
-                s11 = input.charAt(peg$currPos);
-                if (peg$r4.test(s11)) {
-                  peg$currPos++;
-                } else {
-                  s11 = peg$FAILED;
-                  if (peg$silentFails === 0) { peg$fail(peg$e43); }
-                }
+            if (s9 === peg$FAILED) {
+              s9 = peg$currPos;
+              if (input.charCodeAt(peg$currPos) === 47) {
+                s10 = peg$c41;
+                peg$currPos++;
+              } else {
+                s10 = peg$FAILED;
+                if (peg$silentFails === 0) { peg$fail(peg$e45); }
               }
-            } else {
-              s10 = peg$FAILED;
+              if (s10 !== peg$FAILED) {
+                s11 = peg$parse_();
+                s12 = [];
+                s13 = peg$parseDigit();
+                if (s13 !== peg$FAILED) {
+                  while (s13 !== peg$FAILED) {
+                    s12.push(s13);
+                    s13 = peg$parseDigit();
+                  }
+                } else {
+                  s12 = peg$FAILED;
+                }
+                if (s12 !== peg$FAILED) {
+                  s10 = [s10, s11, s12];
+                  s9 = s10;
+                } else {
+                  peg$currPos = s9;
+                  s9 = peg$FAILED;
+                }
+              } else {
+                peg$currPos = s9;
+                s9 = peg$FAILED;
+              }
             }
-            if (s10 !== peg$FAILED) {
-              s7 = [s7, s8, s9, s10];
-              s6 = s7;
+            if (s9 !== peg$FAILED) {
+              s5 = [s5, s6, s7, s8, s9];
+              s4 = s5;
             } else {
-              peg$currPos = s6;
-              s6 = peg$FAILED;
+              peg$currPos = s4;
+              s4 = peg$FAILED;
             }
           } else {
-            peg$currPos = s6;
-            s6 = peg$FAILED;
+            peg$currPos = s4;
+            s4 = peg$FAILED;
           }
+        } else {
+          peg$currPos = s4;
+          s4 = peg$FAILED;
         }
-        if (s6 === peg$FAILED) {
-          s6 = null;
-        }
-        s5 = [s5, s6];
-        s4 = s5;
       } else {
         peg$currPos = s4;
         s4 = peg$FAILED;
       }
       if (s4 === peg$FAILED) {
-        s4 = [];
-        s5 = peg$parseLetter();
-        if (s5 !== peg$FAILED) {
-          while (s5 !== peg$FAILED) {
-            s4.push(s5);
-            s5 = peg$parseLetter();
+        s4 = peg$currPos;
+        s5 = [];
+        s6 = input.charAt(peg$currPos);
+        if (peg$r3.test(s6)) {
+          peg$currPos++;
+        } else {
+          s6 = peg$FAILED;
+          if (peg$silentFails === 0) { peg$fail(peg$e46); }
+        }
+        if (s6 !== peg$FAILED) {
+          while (s6 !== peg$FAILED) {
+            s5.push(s6);
+            s6 = input.charAt(peg$currPos);
+            if (peg$r3.test(s6)) {
+              peg$currPos++;
+            } else {
+              s6 = peg$FAILED;
+              if (peg$silentFails === 0) { peg$fail(peg$e46); }
+            }
           }
         } else {
+          s5 = peg$FAILED;
+        }
+        if (s5 !== peg$FAILED) {
+          s6 = peg$currPos;
+          s7 = peg$parse_();
+          if (input.charCodeAt(peg$currPos) === 37) {
+            s8 = peg$c40;
+            peg$currPos++;
+          } else {
+            s8 = peg$FAILED;
+            if (peg$silentFails === 0) { peg$fail(peg$e44); }
+          }
+          if (s8 !== peg$FAILED) {
+            s7 = [s7, s8];
+            s6 = s7;
+          } else {
+            peg$currPos = s6;
+            s6 = peg$FAILED;
+          }
+          if (s6 === peg$FAILED) {
+            s6 = peg$currPos;
+            s7 = peg$parse_();
+            if (input.charCodeAt(peg$currPos) === 47) {
+              s8 = peg$c41;
+              peg$currPos++;
+            } else {
+              s8 = peg$FAILED;
+              if (peg$silentFails === 0) { peg$fail(peg$e45); }
+            }
+            if (s8 !== peg$FAILED) {
+              s9 = peg$parse_();
+              s10 = [];
+              s11 = input.charAt(peg$currPos);
+              if (peg$r4.test(s11)) {
+                peg$currPos++;
+              } else {
+                s11 = peg$FAILED;
+                if (peg$silentFails === 0) { peg$fail(peg$e47); }
+              }
+              if (s11 !== peg$FAILED) {
+                while (s11 !== peg$FAILED) {
+                  s10.push(s11);
+                  s11 = input.charAt(peg$currPos);
+                  if (peg$r4.test(s11)) {
+                    peg$currPos++;
+                  } else {
+                    s11 = peg$FAILED;
+                    if (peg$silentFails === 0) { peg$fail(peg$e47); }
+                  }
+                }
+              } else {
+                s10 = peg$FAILED;
+              }
+              if (s10 !== peg$FAILED) {
+                s7 = [s7, s8, s9, s10];
+                s6 = s7;
+              } else {
+                peg$currPos = s6;
+                s6 = peg$FAILED;
+              }
+            } else {
+              peg$currPos = s6;
+              s6 = peg$FAILED;
+            }
+          }
+          if (s6 === peg$FAILED) {
+            s6 = null;
+          }
+          s5 = [s5, s6];
+          s4 = s5;
+        } else {
+          peg$currPos = s4;
           s4 = peg$FAILED;
+        }
+        if (s4 === peg$FAILED) {
+          s4 = [];
+          s5 = peg$parseLetter();
+          if (s5 !== peg$FAILED) {
+            while (s5 !== peg$FAILED) {
+              s4.push(s5);
+              s5 = peg$parseLetter();
+            }
+          } else {
+            s4 = peg$FAILED;
+          }
         }
       }
       if (s4 === peg$FAILED) {
@@ -2247,7 +2358,7 @@ function peg$parse(input, options) {
       }
       s3 = input.substring(s3, peg$currPos);
       peg$savedPos = s0;
-      s0 = peg$f37(s3);
+      s0 = peg$f38(s3);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2261,26 +2372,26 @@ function peg$parse(input, options) {
 
     s0 = peg$currPos;
     if (input.charCodeAt(peg$currPos) === 34) {
-      s1 = peg$c38;
+      s1 = peg$c42;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e44); }
+      if (peg$silentFails === 0) { peg$fail(peg$e48); }
     }
     if (s1 !== peg$FAILED) {
       s2 = peg$parseBody();
       if (input.charCodeAt(peg$currPos) === 34) {
-        s3 = peg$c38;
+        s3 = peg$c42;
         peg$currPos++;
       } else {
         s3 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e44); }
+        if (peg$silentFails === 0) { peg$fail(peg$e48); }
       }
       if (s3 === peg$FAILED) {
         s3 = null;
       }
       peg$savedPos = s0;
-      s0 = peg$f38(s2, s3);
+      s0 = peg$f39(s2, s3);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2299,7 +2410,7 @@ function peg$parse(input, options) {
       peg$currPos++;
     } else {
       s2 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e45); }
+      if (peg$silentFails === 0) { peg$fail(peg$e49); }
     }
     while (s2 !== peg$FAILED) {
       s1.push(s2);
@@ -2308,11 +2419,11 @@ function peg$parse(input, options) {
         peg$currPos++;
       } else {
         s2 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e45); }
+        if (peg$silentFails === 0) { peg$fail(peg$e49); }
       }
     }
     peg$savedPos = s0;
-    s1 = peg$f39();
+    s1 = peg$f40();
     s0 = s1;
 
     return s0;
@@ -2349,7 +2460,7 @@ function peg$parse(input, options) {
         }
       }
       peg$savedPos = s0;
-      s0 = peg$f40();
+      s0 = peg$f41();
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2359,7 +2470,7 @@ function peg$parse(input, options) {
   }
 
   function peg$parseWord() {
-    let s0, s1, s2, s3, s4, s5, s6;
+    let s0, s1, s2, s3, s4, s5, s6, s7;
 
     s0 = peg$currPos;
     s1 = peg$currPos;
@@ -2373,108 +2484,129 @@ function peg$parse(input, options) {
       s1 = peg$FAILED;
     }
     if (s1 !== peg$FAILED) {
-      s2 = peg$parseLetter();
+      s2 = peg$currPos;
+      peg$silentFails++;
+      if (input.substr(peg$currPos, 2) === peg$c2) {
+        s3 = peg$c2;
+        peg$currPos += 2;
+      } else {
+        s3 = peg$FAILED;
+        if (peg$silentFails === 0) { peg$fail(peg$e3); }
+      }
+      peg$silentFails--;
+      if (s3 === peg$FAILED) {
+        s2 = undefined;
+      } else {
+        peg$currPos = s2;
+        s2 = peg$FAILED;
+      }
       if (s2 !== peg$FAILED) {
-        s3 = [];
-        s4 = peg$parseLetter();
-        if (s4 === peg$FAILED) {
-          s4 = peg$currPos;
-          if (input.charCodeAt(peg$currPos) === 45) {
-            s5 = peg$c14;
-            peg$currPos++;
-          } else {
-            s5 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e15); }
-          }
-          if (s5 !== peg$FAILED) {
-            s6 = peg$parseLetter();
-            if (s6 !== peg$FAILED) {
-              s5 = [s5, s6];
-              s4 = s5;
-            } else {
-              peg$currPos = s4;
-              s4 = peg$FAILED;
-            }
-          } else {
-            peg$currPos = s4;
-            s4 = peg$FAILED;
-          }
-          if (s4 === peg$FAILED) {
-            s4 = peg$currPos;
-            if (input.charCodeAt(peg$currPos) === 39) {
-              s5 = peg$c39;
-              peg$currPos++;
-            } else {
-              s5 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e46); }
-            }
-            if (s5 !== peg$FAILED) {
-              s6 = peg$parseLetter();
-              if (s6 !== peg$FAILED) {
-                s5 = [s5, s6];
-                s4 = s5;
-              } else {
-                peg$currPos = s4;
-                s4 = peg$FAILED;
-              }
-            } else {
-              peg$currPos = s4;
-              s4 = peg$FAILED;
-            }
-          }
-        }
-        while (s4 !== peg$FAILED) {
-          s3.push(s4);
-          s4 = peg$parseLetter();
-          if (s4 === peg$FAILED) {
-            s4 = peg$currPos;
+        s3 = peg$parseLetter();
+        if (s3 !== peg$FAILED) {
+          s4 = [];
+          s5 = peg$parseLetter();
+          if (s5 === peg$FAILED) {
+            s5 = peg$currPos;
             if (input.charCodeAt(peg$currPos) === 45) {
-              s5 = peg$c14;
+              s6 = peg$c17;
               peg$currPos++;
             } else {
-              s5 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e15); }
+              s6 = peg$FAILED;
+              if (peg$silentFails === 0) { peg$fail(peg$e18); }
             }
-            if (s5 !== peg$FAILED) {
-              s6 = peg$parseLetter();
-              if (s6 !== peg$FAILED) {
-                s5 = [s5, s6];
-                s4 = s5;
+            if (s6 !== peg$FAILED) {
+              s7 = peg$parseLetter();
+              if (s7 !== peg$FAILED) {
+                s6 = [s6, s7];
+                s5 = s6;
               } else {
-                peg$currPos = s4;
-                s4 = peg$FAILED;
+                peg$currPos = s5;
+                s5 = peg$FAILED;
               }
             } else {
-              peg$currPos = s4;
-              s4 = peg$FAILED;
+              peg$currPos = s5;
+              s5 = peg$FAILED;
             }
-            if (s4 === peg$FAILED) {
-              s4 = peg$currPos;
+            if (s5 === peg$FAILED) {
+              s5 = peg$currPos;
               if (input.charCodeAt(peg$currPos) === 39) {
-                s5 = peg$c39;
+                s6 = peg$c43;
                 peg$currPos++;
               } else {
-                s5 = peg$FAILED;
-                if (peg$silentFails === 0) { peg$fail(peg$e46); }
+                s6 = peg$FAILED;
+                if (peg$silentFails === 0) { peg$fail(peg$e50); }
               }
-              if (s5 !== peg$FAILED) {
-                s6 = peg$parseLetter();
-                if (s6 !== peg$FAILED) {
-                  s5 = [s5, s6];
-                  s4 = s5;
+              if (s6 !== peg$FAILED) {
+                s7 = peg$parseLetter();
+                if (s7 !== peg$FAILED) {
+                  s6 = [s6, s7];
+                  s5 = s6;
                 } else {
-                  peg$currPos = s4;
-                  s4 = peg$FAILED;
+                  peg$currPos = s5;
+                  s5 = peg$FAILED;
                 }
               } else {
-                peg$currPos = s4;
-                s4 = peg$FAILED;
+                peg$currPos = s5;
+                s5 = peg$FAILED;
               }
             }
           }
+          while (s5 !== peg$FAILED) {
+            s4.push(s5);
+            s5 = peg$parseLetter();
+            if (s5 === peg$FAILED) {
+              s5 = peg$currPos;
+              if (input.charCodeAt(peg$currPos) === 45) {
+                s6 = peg$c17;
+                peg$currPos++;
+              } else {
+                s6 = peg$FAILED;
+                if (peg$silentFails === 0) { peg$fail(peg$e18); }
+              }
+              if (s6 !== peg$FAILED) {
+                s7 = peg$parseLetter();
+                if (s7 !== peg$FAILED) {
+                  s6 = [s6, s7];
+                  s5 = s6;
+                } else {
+                  peg$currPos = s5;
+                  s5 = peg$FAILED;
+                }
+              } else {
+                peg$currPos = s5;
+                s5 = peg$FAILED;
+              }
+              if (s5 === peg$FAILED) {
+                s5 = peg$currPos;
+                if (input.charCodeAt(peg$currPos) === 39) {
+                  s6 = peg$c43;
+                  peg$currPos++;
+                } else {
+                  s6 = peg$FAILED;
+                  if (peg$silentFails === 0) { peg$fail(peg$e50); }
+                }
+                if (s6 !== peg$FAILED) {
+                  s7 = peg$parseLetter();
+                  if (s7 !== peg$FAILED) {
+                    s6 = [s6, s7];
+                    s5 = s6;
+                  } else {
+                    peg$currPos = s5;
+                    s5 = peg$FAILED;
+                  }
+                } else {
+                  peg$currPos = s5;
+                  s5 = peg$FAILED;
+                }
+              }
+            }
+          }
+          s1 = [s1, s2, s3, s4];
+          s0 = s1;
+        } else {
+          peg$currPos = s0;
+          s0 = peg$FAILED;
         }
-        s1 = [s1, s2, s3];
-        s0 = s1;
       } else {
         peg$currPos = s0;
         s0 = peg$FAILED;
@@ -2491,52 +2623,70 @@ function peg$parse(input, options) {
     let s0, s1, s2;
 
     s0 = peg$currPos;
-    if (input.substr(peg$currPos, 4) === peg$c2) {
-      s1 = peg$c2;
+    if (input.substr(peg$currPos, 4) === peg$c3) {
+      s1 = peg$c3;
       peg$currPos += 4;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e3); }
+      if (peg$silentFails === 0) { peg$fail(peg$e4); }
     }
     if (s1 === peg$FAILED) {
-      if (input.substr(peg$currPos, 3) === peg$c3) {
-        s1 = peg$c3;
+      if (input.substr(peg$currPos, 3) === peg$c4) {
+        s1 = peg$c4;
         peg$currPos += 3;
       } else {
         s1 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e4); }
+        if (peg$silentFails === 0) { peg$fail(peg$e5); }
       }
       if (s1 === peg$FAILED) {
-        if (input.substr(peg$currPos, 3) === peg$c17) {
-          s1 = peg$c17;
-          peg$currPos += 3;
+        if (input.substr(peg$currPos, 4) === peg$c5) {
+          s1 = peg$c5;
+          peg$currPos += 4;
         } else {
           s1 = peg$FAILED;
-          if (peg$silentFails === 0) { peg$fail(peg$e19); }
+          if (peg$silentFails === 0) { peg$fail(peg$e6); }
         }
         if (s1 === peg$FAILED) {
-          if (input.substr(peg$currPos, 2) === peg$c13) {
-            s1 = peg$c13;
-            peg$currPos += 2;
+          if (input.substr(peg$currPos, 4) === peg$c6) {
+            s1 = peg$c6;
+            peg$currPos += 4;
           } else {
             s1 = peg$FAILED;
-            if (peg$silentFails === 0) { peg$fail(peg$e14); }
+            if (peg$silentFails === 0) { peg$fail(peg$e7); }
           }
           if (s1 === peg$FAILED) {
-            if (input.charCodeAt(peg$currPos) === 120) {
-              s1 = peg$c5;
-              peg$currPos++;
+            if (input.substr(peg$currPos, 3) === peg$c20) {
+              s1 = peg$c20;
+              peg$currPos += 3;
             } else {
               s1 = peg$FAILED;
-              if (peg$silentFails === 0) { peg$fail(peg$e6); }
+              if (peg$silentFails === 0) { peg$fail(peg$e22); }
             }
             if (s1 === peg$FAILED) {
-              if (input.substr(peg$currPos, 5) === peg$c4) {
-                s1 = peg$c4;
-                peg$currPos += 5;
+              if (input.substr(peg$currPos, 2) === peg$c16) {
+                s1 = peg$c16;
+                peg$currPos += 2;
               } else {
                 s1 = peg$FAILED;
-                if (peg$silentFails === 0) { peg$fail(peg$e5); }
+                if (peg$silentFails === 0) { peg$fail(peg$e17); }
+              }
+              if (s1 === peg$FAILED) {
+                if (input.charCodeAt(peg$currPos) === 120) {
+                  s1 = peg$c8;
+                  peg$currPos++;
+                } else {
+                  s1 = peg$FAILED;
+                  if (peg$silentFails === 0) { peg$fail(peg$e9); }
+                }
+                if (s1 === peg$FAILED) {
+                  if (input.substr(peg$currPos, 5) === peg$c7) {
+                    s1 = peg$c7;
+                    peg$currPos += 5;
+                  } else {
+                    s1 = peg$FAILED;
+                    if (peg$silentFails === 0) { peg$fail(peg$e8); }
+                  }
+                }
               }
             }
           }
@@ -2585,7 +2735,7 @@ function peg$parse(input, options) {
       peg$currPos++;
     } else {
       s0 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e47); }
+      if (peg$silentFails === 0) { peg$fail(peg$e51); }
     }
 
     return s0;
@@ -2599,7 +2749,7 @@ function peg$parse(input, options) {
       peg$currPos++;
     } else {
       s0 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e48); }
+      if (peg$silentFails === 0) { peg$fail(peg$e52); }
     }
 
     return s0;
@@ -2613,7 +2763,7 @@ function peg$parse(input, options) {
       peg$currPos++;
     } else {
       s0 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e49); }
+      if (peg$silentFails === 0) { peg$fail(peg$e53); }
     }
 
     return s0;
@@ -2628,7 +2778,7 @@ function peg$parse(input, options) {
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e50); }
+      if (peg$silentFails === 0) { peg$fail(peg$e54); }
     }
     while (s1 !== peg$FAILED) {
       s0.push(s1);
@@ -2637,7 +2787,7 @@ function peg$parse(input, options) {
         peg$currPos++;
       } else {
         s1 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e50); }
+        if (peg$silentFails === 0) { peg$fail(peg$e54); }
       }
     }
 
@@ -2649,20 +2799,20 @@ function peg$parse(input, options) {
 
     s0 = [];
     if (input.charCodeAt(peg$currPos) === 32) {
-      s1 = peg$c12;
+      s1 = peg$c15;
       peg$currPos++;
     } else {
       s1 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e13); }
+      if (peg$silentFails === 0) { peg$fail(peg$e16); }
     }
     while (s1 !== peg$FAILED) {
       s0.push(s1);
       if (input.charCodeAt(peg$currPos) === 32) {
-        s1 = peg$c12;
+        s1 = peg$c15;
         peg$currPos++;
       } else {
         s1 = peg$FAILED;
-        if (peg$silentFails === 0) { peg$fail(peg$e13); }
+        if (peg$silentFails === 0) { peg$fail(peg$e16); }
       }
     }
 

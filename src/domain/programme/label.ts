@@ -10,7 +10,8 @@ export function labelOf(words: string): Part | undefined {
 
 /** The label that other words for a part were meant as. */
 export function nearestLabel(words: string): Part | undefined {
-  if (/^(w|prep|begin|start|intro)/.test(words)) return 'warm-up';
-  if (/^(c|warm-?\s?down|end|finish)/.test(words)) return 'cool-down';
-  return /^(m|set|work|core|session)/.test(words) ? 'main' : undefined;
+  if (/^warm-?\s?down/.test(words)) return 'cool-down';
+  if (/^(wu$|w-u|warm|prep|begin|start|intro)/.test(words)) return 'warm-up';
+  if (/^(cd$|c-d|cool|end|finish)/.test(words)) return 'cool-down';
+  return /^(main|ms$|set|work|core|session)/.test(words) ? 'main' : undefined;
 }

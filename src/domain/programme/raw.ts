@@ -8,7 +8,7 @@ export interface Span {
 }
 
 export interface RawMark extends Span {
-  readonly mark: ';' | ',' | '+' | '/' | '&' | 'then' | 'and';
+  readonly mark: ';' | ',' | '+' | '/' | '&' | 'w/' | 'then' | 'and' | 'with' | 'plus';
 }
 
 /** Separators in a row. No marks: a new line alone. */

@@ -1,21 +1,13 @@
-import { joins, readItem } from './build.ts';
 import { sayDuration } from './duration.ts';
+import { isBare, isItem, isLoneBracket, isRecovery } from './entries.ts';
 import { formatItems } from './format.ts';
+import { isForeign, joins } from './marks.ts';
 import type { Item } from './plan.ts';
 import type { RawCount, RawEntry, RawItem } from './raw.ts';
 import { Report } from './report.ts';
 import { lengthOf } from './totals.ts';
 
-const isItem = (entry: RawEntry | undefined): entry is RawItem =>
-  entry !== undefined && entry.kind !== 'label' && entry.kind !== 'separator';
-
-/** `6 x 2 min run`, which says nothing of what follows it. */
-const isBare = (entry: RawItem): boolean =>
-  entry.kind === 'repeat' && entry.unit?.kind === 'step' && entry.counts.length === 1;
-
-/** A bracket that does not say how many times: a recovery, behind a bare repeat. */
-const isLoneBracket = (entry: RawEntry | undefined): boolean =>
-  entry?.kind === 'repeat' && entry.counts.length === 0 && entry.unit?.kind === 'bracket';
+type Read = (raw: RawItem, report: Report) => Item | undefined;
 
 /** Items joined by `/` or `and` from here on, and the count behind the last (`... x 6`). */
 function chainFrom(
@@ -34,14 +26,14 @@ function chainFrom(
 }
 
 /** The chain's items if they are right; otherwise their own problem is told first. */
-function itemsOf(chain: readonly RawItem[], depth: number, report: Report): readonly Item[] {
+function itemsOf(chain: readonly RawItem[], read: Read, report: Report): readonly Item[] {
   const attempt = new Report(report.original, report.folded);
   const items = chain.flatMap((raw) => {
     if (isLoneBracket(raw) && raw.kind === 'repeat' && raw.unit?.kind === 'bracket')
       return raw.unit.entries.flatMap((inner) =>
-        isItem(inner) ? (readItem(inner, depth, attempt) ?? []) : [],
+        isItem(inner) ? (read(inner, attempt) ?? []) : [],
       );
-    return readItem(raw, depth, attempt) ?? [];
+    return read(raw, attempt) ?? [];
   });
   report.first ??= attempt.first;
   return attempt.first === undefined ? items : [];
@@ -56,19 +48,20 @@ const said = (items: readonly Item[]): string => sayDuration(lengthOf(items));
 export function sayBracketReadings(
   entries: readonly RawEntry[],
   n: number,
-  depth: number,
+  read: Read,
+  isOutside: boolean,
   report: Report,
 ): void {
   const entry = entries[n];
   if (report.first !== undefined || !isItem(entry)) return;
-  const recovery = isBare(entry) && entry.separator === null && isLoneBracket(entries[n + 1]);
+  const recovery = isBare(entry) && entry.separator === null && isRecovery(entries[n + 1]);
   const joined = joins(entry.separator) && isItem(entries[n + 1]);
-  const outside = joins(entry.separator) && depth === 0;
+  const outside = joins(entry.separator) && isOutside;
   if (!recovery && !outside && !(joined && isBare(entry))) return;
   const { chain, count } = recovery
     ? { chain: entries.slice(n, n + 2).filter(isItem), count: null }
     : chainFrom(entries, n);
-  const items = itemsOf(chain, depth, report);
+  const items = itemsOf(chain, read, report);
   const span = { start: entry.start, end: (chain.at(-1) ?? entry).end };
   const [first, ...rest] = items;
   if (first?.kind === 'repeat' && isBare(entry) && rest.length > 0) {
@@ -84,6 +77,6 @@ export function sayBracketReadings(
     report.say('needs-brackets-count', { ...span, end: count.end }, { write });
   } else if (outside) {
     const mark = entry.separator?.marks[0];
-    if (mark) report.say('slash-outside', mark);
+    if (mark && !isForeign(mark)) report.say('slash-outside', mark);
   }
 }

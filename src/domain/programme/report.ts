@@ -28,6 +28,11 @@ export class Report {
     this.first = { code, place, found, ...(detail ? { detail } : {}) };
   }
 
+  /** What stands between a place and the start of its line is blank. */
+  startsLine(offset: number): boolean {
+    return /(^|\n) *$/.test(this.folded.text.slice(0, offset));
+  }
+
   private originOf(offset: number): number {
     return this.folded.origin[offset] ?? this.original.length;
   }

@@ -1,3 +1,4 @@
+import { activityOf } from './activity.ts';
 import { readItems } from './build.ts';
 import { labelOf, nearestLabel } from './label.ts';
 import { partsOf } from './parts.ts';
@@ -27,6 +28,7 @@ function split(entries: readonly RawEntry[]): readonly Section[] {
 function openedBy(label: RawLabel, seen: readonly Part[], report: Report): Part | undefined {
   const words = label.words.words;
   const part = labelOf(words);
+  if (part === undefined && activityOf(words)) return report.say('colon', label.words);
   if (part === undefined) {
     const near = nearestLabel(words);
     return report.say('label-unknown', label.words, near === undefined ? {} : { near });

@@ -8,12 +8,26 @@ import type { Report } from './report.ts';
 
 const EFFORT_WORDS: Readonly<Record<string, number>> = { easy: 30, moderate: 50, hard: 70 };
 const NUMBER_WORDS: readonly string[] =
-  'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
+  'half one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+function sayNumberWord(word: string, start: number, report: Report): undefined {
+  const span = { start, end: start + word.length };
+  return report.say('number-word', span, { write: NUMBER_WORDS.indexOf(word) });
+}
+
+/** An activity without a time: the time may stand there in words. */
+function sayMissingDuration(words: RawWords, report: Report): void {
+  const rest = report.folded.text.slice(words.end);
+  const [, gap = '', word = ''] = /^( *(?:for )? *)([a-z]+)/.exec(rest) ?? [];
+  if (NUMBER_WORDS.includes(word)) sayNumberWord(word, words.end + gap.length, report);
+  else report.say('missing-duration', words);
+}
 
 /** Words that are no activity: say what they look like. */
 function wrongWords(words: RawWords, raw: RawStep, report: Report): undefined {
+  if (raw.first === 'duration' && labelOf(words.words))
+    return report.say('part-as-activity', words, { part: labelOf(words.words) ?? '' });
   const last = /(warm[- ]?up|main( set)?|cool[- ]?down)$/.exec(words.words);
-  if (raw.duration === null && labelOf(words.words)) return report.say('label-colon', words);
   if (raw.first === 'words' && labelOf(words.words)) return report.say('label-colon', words);
   if (last && last.index > 0 && activityOf(words.words.slice(0, last.index).trim()))
     return report.say('missing-separator', {
@@ -21,15 +35,8 @@ function wrongWords(words: RawWords, raw: RawStep, report: Report): undefined {
       end: words.end,
     });
   const [first = ''] = words.words.split(' ');
-  const value = NUMBER_WORDS.indexOf(first);
-  if (value > 0 && raw.first === 'words')
-    return report.say(
-      'number-word',
-      { start: words.start, end: words.start + first.length },
-      {
-        write: value,
-      },
-    );
+  if (raw.first === 'words' && NUMBER_WORDS.includes(first))
+    return sayNumberWord(first, words.start, report);
   const near = nearestActivity(words.words);
   if (raw.duration === null && near === undefined) return report.say('not-a-step', words);
   return report.say('unknown-activity', words, near === undefined ? {} : { near });
@@ -58,7 +65,10 @@ function wrongEffort(text: string, raw: RawExtra, report: Report): undefined {
     const middle = Math.round((Number(from) + Number(to)) / 2);
     return report.say('effort-range', raw, { write: `${middle}${unit.replace(/\s/g, '')}` });
   }
-  return report.say('effort-unknown', raw);
+  const [, number = '', part] = /^(\d+[.,]\d+)\s*(%|\/\s*10)$/.exec(text) ?? [];
+  if (part === undefined) return report.say('effort-unknown', raw);
+  const percent = Number(number.replace(',', '.')) * (part === '%' ? 1 : 10);
+  return report.say('decimal', raw, { write: `${Math.round(percent)}%` });
 }
 
 function readNote(raw: RawExtra & { kind: 'note' }, report: Report): string | undefined {
@@ -99,7 +109,7 @@ export function readStep(raw: RawStep, report: Report): Step | undefined {
   const early = durationFirst ? readDuration(raw.duration, report) : undefined;
   const activity = readActivity(raw, report);
   if (activity !== undefined && raw.duration === null && raw.words !== null)
-    report.say('missing-duration', raw.words);
+    sayMissingDuration(raw.words, report);
   const duration =
     !durationFirst && raw.duration !== null ? readDuration(raw.duration, report) : early;
   const extras = readExtras(raw, report);

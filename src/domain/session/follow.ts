@@ -4,6 +4,7 @@ import type { Step } from './effect.ts';
 import { andThen, finish, jump, laneLimit, step } from './move.ts';
 import { changeTo, segmentHere } from './places.ts';
 import type { Moment, Session } from './session.ts';
+import { over } from './states/over.ts';
 
 /** The sound stands still for this long: it has stalled. */
 export const STALLED_AFTER_MS = 3000;
@@ -66,12 +67,16 @@ function boundary(before: Session, after: Session) {
   return [{ type: 'boundary', change: changeTo(timeline, segment) } as const];
 }
 
+/** The session is over; when this was noticed late, its last words have been heard already. */
+const end = (state: Session, at: Moment): Step<Session> =>
+  andThen(finish(state, at.wall), (finished) => over(finished, { type: 'tick', ...at }));
+
 /** Leaves a lane that is over. A late call has cost quiet, and no more. */
 function laneOver(state: Session, at: Moment): Step<Session> {
   const { oneMore } = state.score.layout;
-  const over = at.track >= laneLimit(state);
-  if (state.lane !== 'one-more') return over ? finish(state, at.wall) : step(state);
-  if (over || at.track < oneMore.start) return jump(state, at.wall, 'session', state.place);
+  const isOver = at.track >= laneLimit(state);
+  if (state.lane !== 'one-more') return isOver ? end(state, at) : step(state);
+  if (isOver || at.track < oneMore.start) return jump(state, at.wall, 'session', state.place);
   if (at.track < oneMore.end) return step(state);
   // More than a minute is owed: the quiet minute is gone round once more.
   const ahead = laneLimit(state) - at.track;

@@ -1,8 +1,5 @@
 import type { PackProgress, PackSource } from '../../app/ports.ts';
-import { CLIPS } from '../../domain/cues/vocabulary.ts';
-import { fail, ok, type Result } from '../../domain/result.ts';
-import { checkPack } from '../../domain/track/check-pack.ts';
-import type { VoicePack } from '../../domain/track/pack.ts';
+import { fail } from '../../domain/result.ts';
 
 /** Where the two files of the voice pack lie. */
 export interface PackAddresses {
@@ -21,6 +18,8 @@ export function createPackSource(at: PackAddresses): PackSource {
     async load(progress) {
       const files = await fetchBoth(at, cache, progress);
       if (files === undefined) return fail('missing');
+      const check = await fetchCheck();
+      if (check === undefined) return fail('missing');
       const checked = await check(files.manifest, files.audio);
       cache = checked.ok ? 'default' : 'reload';
       return checked;
@@ -28,15 +27,12 @@ export function createPackSource(at: PackAddresses): PackSource {
   };
 }
 
-async function check(
-  manifest: unknown,
-  audio: Uint8Array<ArrayBuffer>,
-): Promise<Result<VoicePack, 'damaged'>> {
-  const checked = checkPack(manifest, audio, Object.keys(CLIPS));
-  if (!checked.ok) return fail('damaged');
-  const same = (await sha256(audio)) === checked.value.manifest.sha256;
-  return same ? ok(checked.value) : fail('damaged');
-}
+/** The vocabulary is large and not needed for the first page: it comes beside the pack. */
+const fetchCheck = () =>
+  import('./check-files.ts').then(
+    ({ checkFiles }) => checkFiles,
+    () => undefined,
+  );
 
 async function fetchBoth(
   at: PackAddresses,
@@ -83,9 +79,4 @@ async function readAll(
     end += part.length;
   }
   return bytes;
-}
-
-async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

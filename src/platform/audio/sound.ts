@@ -23,6 +23,8 @@ export function createSound(): Transport {
   let track: { readonly blob: Blob; readonly url: string } | undefined;
   /** Where a seek goes that has not arrived: until then the element tells the old place. */
   let goingTo: Ms | undefined;
+  /** An element that lost its track says that it is at 0: then the last known place holds. */
+  let lastPlace = ms(0);
 
   listenToPage(say);
   const keys = listenToMediaKeys(say);
@@ -84,8 +86,16 @@ export function createSound(): Transport {
     element.remove();
   }
 
+  function place(): Ms {
+    if (goingTo !== undefined) return goingTo;
+    if (element.readyState < HTMLMediaElement.HAVE_METADATA) return lastPlace;
+    lastPlace = ms(element.currentTime * 1000);
+    return lastPlace;
+  }
+
   function close(): void {
     goingTo = undefined;
+    lastPlace = ms(0);
     if (track === undefined) return;
     drop();
     URL.revokeObjectURL(track.url);
@@ -116,7 +126,7 @@ export function createSound(): Transport {
       seek(at);
       play();
     },
-    place: () => goingTo ?? ms(element.currentTime * 1000),
+    place,
     close,
     listen(listener) {
       listeners.add(listener);

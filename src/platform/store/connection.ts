@@ -88,8 +88,10 @@ export function connect(name = 'towpath'): Connection {
       await tx.done;
       return value;
     } catch (error) {
+      // The request only says that it was aborted; the transaction says why.
+      const cause = error instanceof Refusal ? error : (tx.error ?? error);
       abort(tx);
-      throw error;
+      throw cause;
     }
   }
 

@@ -40,7 +40,7 @@ export function createStore(connection: Connection): Store {
     putEntry: (entry) => put('log', entry),
     append: (session, tab, events, strict) =>
       write(
-        ['journal', 'meta'],
+        ['journal', 'log', 'meta'],
         async (tx) => {
           await refuseOthers(tx, session, tab);
           const journal = storeOf(tx, 'journal');
@@ -54,7 +54,7 @@ export function createStore(connection: Connection): Store {
       write(
         ['journal', 'log', 'meta'],
         async (tx) => {
-          await refuseOthers(tx, session, tab);
+          await refuseOthers(tx, session, tab, true);
           if (entry !== undefined) await putEntryOnce(tx, entry);
           const keys = await storeOf(tx, 'journal').index('session').getAllKeys(session);
           for (const key of keys) await storeOf(tx, 'journal').delete(key);
@@ -76,9 +76,10 @@ export function createStore(connection: Connection): Store {
         true,
       ),
     beat: (lease) =>
-      write(['meta'], async (tx) => {
+      write(['log', 'meta'], async (tx) => {
         const meta = storeOf(tx, 'meta');
-        const ours = (await meta.get('lease'))?.tab === lease.tab;
+        const holder = (await meta.get('lease'))?.tab ?? lease.tab;
+        const ours = holder === lease.tab && !(await isLogged(tx, lease.session));
         if (ours) await meta.put(lease, 'lease');
         return ours;
       }),
@@ -123,14 +124,23 @@ async function readJournals(tx: Transaction): Promise<StoredJournal[]> {
 
 /** What the person has already said about a session is not written over. */
 async function putEntryOnce(tx: Transaction, entry: { readonly id: string }): Promise<void> {
-  const log = storeOf(tx, 'log');
-  if ((await log.get(entry.id)) === undefined) await log.put(entry);
+  if (!(await isLogged(tx, entry.id))) await storeOf(tx, 'log').put(entry);
 }
 
+/** A session whose entry is in the log is over, whoever wrote it. */
+const isLogged = async (tx: Transaction, session: string): Promise<boolean> =>
+  (await storeOf(tx, 'log').getKey(session)) !== undefined;
+
 /** Another tab took this session over: this one no longer writes to it. */
-async function refuseOthers(tx: Transaction, session: string, tab: string): Promise<void> {
+async function refuseOthers(
+  tx: Transaction,
+  session: string,
+  tab: string,
+  closing = false,
+): Promise<void> {
   const lease = await storeOf(tx, 'meta').get('lease');
-  if (lease !== undefined && lease.session === session && lease.tab !== tab) {
+  const taken = lease !== undefined && lease.session === session && lease.tab !== tab;
+  if (taken || (!closing && (await isLogged(tx, session)))) {
     throw new Refusal({ code: 'not-ours', detail: `session ${session} runs in another tab` });
   }
 }

@@ -1,7 +1,7 @@
 import { createUpdates, type Updates } from './updates.ts';
 import { registerWorker } from './worker.ts';
 
-export type { Updates, UpdatesView } from './updates.ts';
+export type { Updates } from './updates.ts';
 
 /**
  * The updates of this page, over the browser's own service worker.

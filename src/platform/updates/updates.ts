@@ -14,7 +14,10 @@ export interface Updates {
   readonly store: StoreApi<UpdatesView>;
   /** Tell it when a session begins and when it is over. Safe to repeat. */
   setBusy(busy: boolean): void;
-  /** Asks for a new version if none was asked for within the hour. Does nothing while busy. */
+  /**
+   * Asks for a new version if none was asked for within the hour, and looks again whether one
+   * that waits can be offered. Does nothing while busy.
+   */
   look(now: number): void;
 }
 
@@ -45,13 +48,18 @@ export function createUpdates(
     waiting: false,
     apply: () => void apply(),
   }));
-  const show = (): void => store.setState({ waiting: pending && !busy });
+  /** Hidden at once, shown only when no tab is known to run a session. */
+  async function show(): Promise<void> {
+    if (!pending || busy) store.setState({ waiting: false });
+    else if (await nobodyRuns()) store.setState({ waiting: !busy });
+    else store.setState({ waiting: false });
+  }
   const reloadWhenFree = (): void => {
     if (asked && tookOver && !busy) reload();
   };
 
   async function apply(): Promise<void> {
-    if (busy || !pending || !(await nobodyRuns()) || busy) return;
+    if (!store.getState().waiting || !(await nobodyRuns()) || busy) return;
     asked = true;
     // Another tab may have let the new version in already: then only this page is old.
     if (tookOver) reloadWhenFree();
@@ -61,12 +69,12 @@ export function createUpdates(
   worker.onReady(() => store.setState({ offlineReady: true }));
   worker.onWaiting(() => {
     pending = true;
-    show();
+    void show();
   });
   worker.onTakenOver(() => {
     pending = true;
     tookOver = true;
-    show();
+    void show();
     reloadWhenFree();
   });
 
@@ -74,10 +82,11 @@ export function createUpdates(
     store,
     setBusy(now) {
       busy = now;
-      show();
+      void show();
       reloadWhenFree();
     },
     look(now) {
+      void show();
       if (busy || (lookedAt !== undefined && now - lookedAt < LOOK_EVERY_MS)) return;
       lookedAt = now;
       worker.look();

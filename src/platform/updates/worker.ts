@@ -1,5 +1,5 @@
 /// <reference types="trusted-types" />
-import { Workbox } from 'workbox-window';
+import type { Workbox } from 'workbox-window';
 
 /** What the updates need of the service worker. */
 export interface WorkerPort {
@@ -40,22 +40,37 @@ function ownWorker(): string {
 export function registerWorker(): WorkerPort {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return noWorker;
   const container = navigator.serviceWorker;
-  const workbox = new Workbox(ownWorker(), { updateViaCache: 'none' });
-  let controlled = container.controller !== null;
+  const waiting: (() => void)[] = [];
   const takenOver: (() => void)[] = [];
+  let controlled = container.controller !== null;
 
-  workbox.addEventListener('controlling', () => {
+  container.addEventListener('controllerchange', () => {
     // The first worker of a first visit replaces nothing.
     if (controlled) for (const listener of takenOver) listener();
     controlled = true;
   });
-  workbox.register().catch((error: unknown) => console.warn('No offline use:', error));
+  const workbox = register(() => {
+    for (const listener of waiting) listener();
+  });
 
   return {
     onReady: (listener) => void container.ready.then(listener),
-    onWaiting: (listener) => workbox.addEventListener('waiting', () => listener()),
+    onWaiting: (listener) => void waiting.push(listener),
     onTakenOver: (listener) => void takenOver.push(listener),
-    giveWay: () => workbox.messageSkipWaiting(),
-    look: () => void workbox.update().catch(() => {}),
+    giveWay: () => void workbox.then((own) => own?.messageSkipWaiting()),
+    look: () => void workbox.then((own) => own?.update()).catch(() => {}),
   };
+}
+
+async function register(onWaiting: () => void): Promise<Workbox | undefined> {
+  try {
+    const { Workbox } = await import('workbox-window');
+    const workbox = new Workbox(ownWorker(), { updateViaCache: 'none' });
+    workbox.addEventListener('waiting', onWaiting);
+    await workbox.register();
+    return workbox;
+  } catch (error) {
+    console.warn('No offline use:', error);
+    return undefined;
+  }
 }

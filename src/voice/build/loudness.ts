@@ -30,10 +30,16 @@ function kWeighting(rate: number): readonly [Biquad, Biquad] {
 }
 
 function filter(samples: Float64Array, [b0, b1, b2, a1, a2]: Biquad): Float64Array {
-  let [x1, x2, y1, y2] = [0, 0, 0, 0];
+  let x1 = 0;
+  let x2 = 0;
+  let y1 = 0;
+  let y2 = 0;
   return samples.map((x) => {
     const y = b0 * x + b1 * x1 + b2 * x2 - a1 * y1 - a2 * y2;
-    [x2, x1, y2, y1] = [x1, x, y1, y];
+    x2 = x1;
+    x1 = x;
+    y2 = y1;
+    y1 = y;
     return y;
   });
 }

@@ -51,6 +51,7 @@ export function trim({ samples, from, to }: Spoken): Float64Array {
  */
 export function limit(samples: Float64Array, ceilingDb: number): Float64Array {
   const ceiling = gainOf(ceilingDb);
+  if (samples.every((s) => Math.abs(s) <= ceiling)) return samples;
   const reach = samplesIn(0.002);
   const around = (values: Float64Array, i: number): Float64Array =>
     values.subarray(Math.max(0, i - reach), i + reach + 1);

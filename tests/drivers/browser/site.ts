@@ -2,11 +2,13 @@
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo, Socket } from 'node:net';
 import { answer } from '../../../.ci/serve.ts';
-import { DIST } from '../built.ts';
+import { allFiles, DIST } from '../built.ts';
 
 export interface Site {
   /** Address of the app, ending in a slash. */
   readonly url: string;
+  /** The files that it has, as addresses below the app. */
+  readonly files: readonly string[];
   /** What was asked for since the start, as paths below the app. */
   readonly asked: readonly string[];
   /** Gives other bytes for a path from now on; null gives the real ones back. */
@@ -64,6 +66,7 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
 
   return {
     url: `http://localhost:${port}${base}`,
+    files: allFiles(),
     asked,
     replace: (path, body) =>
       void (body === null ? replaced.delete(path) : replaced.set(path, body)),

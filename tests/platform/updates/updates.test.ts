@@ -49,8 +49,8 @@ describe('updates', () => {
   it('OFF-7 a waiting version is offered, and nothing happens before a yes', async () => {
     const { on, view, calls, reloads } = tab();
     on.waiting();
-    expect(view().waiting).toBe(true);
     await settled();
+    expect(view().waiting).toBe(true);
     expect(calls).toEqual([]);
     expect(reloads()).toBe(0);
   });
@@ -58,6 +58,7 @@ describe('updates', () => {
   it('OFF-7 after a yes the new version is let in and the page opened anew, once', async () => {
     const { on, view, calls, reloads } = tab();
     on.waiting();
+    await settled();
     view().apply();
     await settled();
     expect(calls).toEqual(['give way']);
@@ -65,18 +66,21 @@ describe('updates', () => {
     expect(reloads()).toBe(1);
   });
 
-  it('OFF-8 a version that comes during a session is offered when the session is over', () => {
+  it('OFF-8 a version that comes during a session is offered when the session is over', async () => {
     const { on, view, updates } = tab();
     updates.setBusy(true);
     on.waiting();
+    await settled();
     expect(view().waiting).toBe(false);
     updates.setBusy(false);
+    await settled();
     expect(view().waiting).toBe(true);
   });
 
   it('OFF-8 an offer that stood is hidden while a session runs, and a late yes does nothing', async () => {
     const { on, view, updates, calls } = tab();
     on.waiting();
+    await settled();
     updates.setBusy(true);
     expect(view().waiting).toBe(false);
     view().apply();
@@ -87,6 +91,7 @@ describe('updates', () => {
   it('OFF-8 a session that begins between the yes and the new version is not cut', async () => {
     const { on, view, updates, reloads } = tab();
     on.waiting();
+    await settled();
     view().apply();
     await settled();
     updates.setBusy(true);
@@ -98,12 +103,18 @@ describe('updates', () => {
 
   it('OFF-9 a session in another tab holds the update back in this one', async () => {
     let elsewhere = true;
-    const { on, view, calls } = tab(() => !elsewhere);
+    const { on, view, calls, updates } = tab(() => !elsewhere);
     on.waiting();
+    await settled();
+    expect(view().waiting).toBe(false);
     view().apply();
     await settled();
     expect(calls).toEqual([]);
     elsewhere = false;
+    updates.look(0);
+    await settled();
+    expect(view().waiting).toBe(true);
+    calls.length = 0;
     view().apply();
     await settled();
     expect(calls).toEqual(['give way']);
@@ -112,6 +123,7 @@ describe('updates', () => {
   it('OFF-9 a tab whose version was replaced from another tab is asked, not reloaded', async () => {
     const { on, view, reloads, calls } = tab();
     on.takenOver();
+    await settled();
     expect(reloads()).toBe(0);
     expect(view().waiting).toBe(true);
     view().apply();
@@ -151,8 +163,8 @@ describe('updates', () => {
           if (name === 'yes') {
             yes ||= view().waiting;
             view().apply();
-            await Promise.resolve();
           }
+          await settled();
           if (busy) expect(view().waiting).toBe(false);
           if (busy || !yes) expect(reloads()).toBe(before);
           if (!yes) expect(calls).toEqual([]);

@@ -33,10 +33,11 @@ const silent =
       case 'leave-gap':
       case 'button-play':
         return goOn(state, wall);
+      // The silent element is moved too: if the system gives the sound back, it is the hold's.
       case 'hold':
-        return andThen(hold(state, wall, false), dropEffects);
+        return hold(state, wall, false);
       case 'wrong':
-        return andThen(hold(state, wall, true), dropEffects);
+        return hold(state, wall, true);
       case 'cool-down':
         return toCoolDown(state, wall);
       case 'catch-up':
@@ -55,8 +56,6 @@ const silent =
         return unreachable(event);
     }
   };
-
-const dropEffects = (state: Session): Step<Session> => step(state);
 
 const forwardBy = (state: Session, event: PlacedEvent): number => event.track - state.moved.track;
 

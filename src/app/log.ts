@@ -1,0 +1,28 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { LogEntry } from '../domain/log/entry.ts';
+import type { LogState } from './contract.ts';
+import type { Clock, Store } from './ports.ts';
+import type { Queue } from './queue.ts';
+
+/** The finished sessions of this phone, newest first. */
+export function createLog(clock: Clock, store: Store, queue: Queue): StoreApi<LogState> {
+  return createStore<LogState>((set, get) => ({
+    ready: false,
+    entries: [],
+    async feel(entryId, feeling) {
+      const before = get().entries.find(({ id }) => id === entryId);
+      if (before === undefined) return;
+      const entry: LogEntry = { ...before, feeling, feltAt: clock.now() };
+      set({ entries: get().entries.map((other) => (other.id === entryId ? entry : other)) });
+      queue.push(() => store.putEntry(entry));
+    },
+  }));
+}
+
+/** Shows entries; one that is there already is not replaced. */
+export function showEntries(log: StoreApi<LogState>, entries: readonly LogEntry[]): void {
+  const byId = new Map<string, LogEntry>();
+  for (const entry of [...entries, ...log.getState().entries]) byId.set(entry.id, entry);
+  const newestFirst = [...byId.values()].sort((a, b) => b.startedAt - a.startedAt);
+  log.setState({ entries: newestFirst });
+}

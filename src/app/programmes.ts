@@ -1,0 +1,57 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Programme } from '../domain/programme/programme.ts';
+import { ok } from '../domain/result.ts';
+import type { ProgrammesState } from './contract.ts';
+import type { Clock, Store, Stored } from './ports.ts';
+import type { Queue } from './queue.ts';
+
+const reader = () => import('./programme-reader.ts');
+
+/** The programmes of this phone, and the group that the person chose in each. */
+export function createProgrammes(
+  clock: Clock,
+  store: Store,
+  queue: Queue,
+): StoreApi<ProgrammesState> {
+  return createStore<ProgrammesState>((set, get) => ({
+    ready: false,
+    programmes: [],
+    chosen: {},
+    async chooseGroup(programmeId, groupId) {
+      set({ chosen: { ...get().chosen, [programmeId]: groupId } });
+      queue.push(() => store.putChoice(programmeId, groupId));
+    },
+    async open(text) {
+      const { readProgramme } = await reader();
+      const read = readProgramme(text);
+      if (!read.ok) return read;
+      const programme = read.value;
+      set({ programmes: [...without(get().programmes, programme.id), programme] });
+      queue.push(() => store.putProgramme({ id: programme.id, text, cameAt: clock.now() }));
+      return ok(programme);
+    },
+  }));
+}
+
+/** What was stored, and the demo where nothing of the same id is. */
+export async function showStored(
+  programmes: StoreApi<ProgrammesState>,
+  stored: Pick<Stored, 'programmes' | 'choices'>,
+): Promise<void> {
+  const { readProgramme, DEMO_PROGRAMME_TEXT } = await reader();
+  const opened = programmes.getState().programmes;
+  const kept = [...stored.programmes].sort((a, b) => a.cameAt - b.cameAt);
+  const read = [DEMO_PROGRAMME_TEXT, ...kept.map(({ text }) => text)].flatMap((text) => {
+    const result = readProgramme(text);
+    return result.ok ? [result.value] : [];
+  });
+  const all = [...read, ...opened].reduce<readonly Programme[]>(
+    (list, programme) => [...without(list, programme.id), programme],
+    [],
+  );
+  const chosen = { ...stored.choices, ...programmes.getState().chosen };
+  programmes.setState({ ready: true, programmes: all, chosen });
+}
+
+const without = (list: readonly Programme[], id: string): readonly Programme[] =>
+  list.filter((programme) => programme.id !== id);

@@ -1,0 +1,27 @@
+import { lockScreen } from '../../copy/lock-screen.ts';
+import type { SessionView } from '../contract.ts';
+import type { NowPlaying } from '../ports.ts';
+
+/** The lock screen's three lines: what it is now, what comes next, whose session it is. */
+export function nowPlaying(view: SessionView): NowPlaying {
+  const album = [view.programmeTitle, view.groupName].filter((part) => part !== '').join(' · ');
+  return { ...titles(view), album };
+}
+
+function titles(view: SessionView): { title: string; artist: string } {
+  const { segment, next } = view;
+  if (view.state === 'finished') return { title: lockScreen.finished, artist: '' };
+  if (view.state === 'ended-early') return { title: lockScreen.ended, artist: '' };
+  if (view.purpose === 'pocket-check' || segment === undefined) {
+    return { title: lockScreen.pocketCheck, artist: '' };
+  }
+  if (view.state === 'holding') {
+    return { title: lockScreen.holding, artist: lockScreen.goesOn(segment) };
+  }
+  if (view.state === 'interrupted' || view.state === 'stalled') {
+    return { title: lockScreen.waiting, artist: lockScreen.goesOn(segment) };
+  }
+  const title =
+    view.lane === 'one-more' ? lockScreen.oneMore(segment) : lockScreen.segment(segment);
+  return { title, artist: lockScreen.next(next) };
+}

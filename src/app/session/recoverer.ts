@@ -1,0 +1,95 @@
+import type { LogEntry } from '../../domain/log/entry.ts';
+import { entryOf } from '../../domain/log/entry-of.ts';
+import { replay } from '../../domain/session/journal.ts';
+import { closed, recoveryOf } from '../../domain/session/recovery.ts';
+import type { Session } from '../../domain/session/session.ts';
+import type { Unfinished } from '../contract.ts';
+import type { Clock, Store, StoredJournal } from '../ports.ts';
+import type { Queue } from '../queue.ts';
+import { choiceOf } from './draft.ts';
+import type { Keeper } from './keeper.ts';
+
+export interface Recoverer {
+  /** Logs what can only be logged, and offers the newest of the rest. */
+  look(journals: readonly StoredJournal[]): Promise<void>;
+  /** The session that is offered. */
+  found(): Session | undefined;
+  /** What was done is kept as it is. */
+  keepFound(): void;
+  /** The session that was offered runs again. */
+  taken(): void;
+}
+
+interface Needs {
+  readonly clock: Clock;
+  readonly db: Store;
+  readonly keeper: Keeper;
+  readonly queue: Queue;
+  log(entry: LogEntry): void;
+  tell(unfinished: Unfinished | undefined): void;
+}
+
+/** Sessions that were cut off, from the journal. */
+export function createRecoverer({ clock, db, keeper, queue, log, tell }: Needs): Recoverer {
+  let offered: Session | undefined;
+
+  function offer(session: Session | undefined, how?: Unfinished['offer']): void {
+    offered = session;
+    tell(session && how && unfinishedOf(session, how));
+  }
+
+  /** The entry is written and the journal closed in one transaction, by the tab that took it. */
+  async function save(session: Session): Promise<void> {
+    const entry = entryOf(session);
+    if (!(await keeper.take(entry.id))) return;
+    log(entry);
+    queue.push(async () => {
+      const result = await db.closeSession(entry.id, keeper.tab, entry);
+      keeper.release();
+      return result;
+    });
+  }
+
+  return {
+    async look(journals) {
+      const now = clock.now();
+      const sessions = await readable(journals, keeper);
+      const newestFirst = sessions.sort((a, b) => b.seenAt - a.seenAt);
+      for (const session of newestFirst) {
+        const what = recoveryOf(session, now);
+        const offering = what === 'go-on' || what === 'keep';
+        if (offering && (offered === undefined || offered.about.id === session.about.id)) {
+          offer(session, what);
+        } else await save(closed(session, what === 'save-finished' ? 'finished' : 'ended-early'));
+      }
+    },
+    found: () => offered,
+    keepFound() {
+      const session = offered;
+      if (session === undefined) return;
+      offer(undefined);
+      void save(closed(session, 'ended-early'));
+    },
+    taken: () => offer(undefined),
+  };
+}
+
+/** Journals of sessions that no living tab runs, read back. */
+async function readable(journals: readonly StoredJournal[], keeper: Keeper): Promise<Session[]> {
+  const sessions: Session[] = [];
+  for (const { session: id, events } of journals) {
+    if (await keeper.isElsewhere(id)) continue;
+    const session = replay(events);
+    if (session !== undefined) sessions.push(session);
+  }
+  return sessions;
+}
+
+const unfinishedOf = (session: Session, offer: Unfinished['offer']): Unfinished => ({
+  choice: choiceOf(session.about),
+  position: session.place,
+  total: session.score.timeline.total,
+  startedAt: session.about.startedAt,
+  lastSeenAt: session.seenAt,
+  offer,
+});

@@ -1,0 +1,44 @@
+import { ms } from '../../domain/units.ts';
+import type { PackHolder } from '../pack.ts';
+import type { Transport } from '../ports.ts';
+import { prepareSample } from './score-plan.ts';
+
+/** Lets a person hear a cue before the session, through the element that will carry it. */
+export interface Sampler {
+  /** Inside a tap. */
+  play(): void;
+  /** Falls silent; what is to be loaded instead is loaded if the sample took its place. */
+  stop(restore?: () => void): void;
+}
+
+export function createSampler(sound: Transport, pack: PackHolder): Sampler {
+  let stopListening: (() => void) | undefined;
+  let tookOver = false;
+
+  function quiet(): void {
+    stopListening?.();
+    stopListening = undefined;
+  }
+
+  return {
+    play() {
+      const current = pack.current();
+      if (current === undefined) return;
+      quiet();
+      const { bytes, heardUntil } = prepareSample(current);
+      tookOver = true;
+      sound.load({ bytes, total: ms(heardUntil) });
+      stopListening = sound.listen(() => {
+        if (sound.place() < heardUntil) return;
+        quiet();
+        sound.pause();
+      });
+      sound.play();
+    },
+    stop(restore) {
+      quiet();
+      if (tookOver) restore?.();
+      tookOver = false;
+    },
+  };
+}

@@ -1,0 +1,82 @@
+import type { Talk } from '../../domain/cues/cue.ts';
+import {
+  planCoolDown,
+  planHolding,
+  planOneMore,
+  planPocketCheck,
+  planSample,
+} from '../../domain/cues/lanes.ts';
+import { planCues } from '../../domain/cues/plan-cues.ts';
+import { hasCoolDown } from '../../domain/session/places.ts';
+import { screenLayout } from '../../domain/session/screen-layout.ts';
+import type { Medium, Purpose, Score } from '../../domain/session/session.ts';
+import type { Timeline } from '../../domain/timeline/timeline.ts';
+import { composeExport, composeTrack, type TrackPlan } from '../../domain/track/compose.ts';
+import type { VoicePack } from '../../domain/track/pack.ts';
+import { type Ms, ms, type Percent } from '../../domain/units.ts';
+import { type Captions, captionsOf } from './captions.ts';
+import { lengthsOf, readingLengths } from './clip-lengths.ts';
+
+/** What is to be heard or seen. */
+export interface Wanted {
+  readonly purpose: Purpose;
+  readonly medium: Medium;
+  readonly timeline: Timeline;
+  readonly talk: Talk;
+  readonly reminders: readonly string[];
+  readonly target: Percent;
+}
+
+/** Everything that a session needs to run: its place in time, its sound, its captions. */
+export interface Prepared {
+  readonly score: Score;
+  readonly captions: Captions;
+  /** The whole track; a session on the screen has none. */
+  readonly bytes?: Uint8Array<ArrayBuffer>;
+}
+
+/** Makes a session ready. Pure: the same wish and the same pack give the same track. */
+export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepared {
+  const { timeline, medium } = wanted;
+  const plan = trackPlan(wanted, pack);
+  if (medium === 'sound' && pack !== undefined) {
+    const { bytes, layout } = composeTrack(plan, pack);
+    return { score: { timeline, layout }, captions: captionsOf(plan, layout), bytes };
+  }
+  const layout = screenLayout(timeline);
+  return { score: { timeline, layout }, captions: captionsOf(plan, layout) };
+}
+
+function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
+  const lengths = pack === undefined ? readingLengths : lengthsOf(pack);
+  const { timeline, purpose } = wanted;
+  const options = { ...wanted, lengths };
+  const check = purpose === 'pocket-check';
+  return {
+    cues: check ? planPocketCheck(lengths) : planCues(timeline, options),
+    lanes: {
+      holding: planHolding(lengths),
+      oneMore: planOneMore(lengths),
+      ...(check || hasCoolDown(timeline) ? {} : { coolDown: planCoolDown(options) }),
+    },
+  };
+}
+
+/** The two minutes of the pocket check as a timeline: there is nothing to do but wait. */
+export function pocketTimeline(pack: VoicePack): Timeline {
+  const { total } = planPocketCheck(lengthsOf(pack));
+  return {
+    segments: [{ index: 0, start: ms(0), end: total, part: 'main', activity: 'stand', effort: 0 }],
+    total,
+  };
+}
+
+/** A cue to be heard before the session, as a track of its own. */
+export function prepareSample(pack: VoicePack): {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly heardUntil: Ms;
+} {
+  const lengths = lengthsOf(pack);
+  const cues = planSample(lengths);
+  return { bytes: composeExport(cues, pack), heardUntil: cues.total };
+}

@@ -1,0 +1,9 @@
+export const groups = {
+  title: 'Choose a group',
+  lead: 'Take the one that sounds like today, not like next month. You can change at any time, and nothing is lost.',
+  choose: (name: string): string => `Choose ${name}`,
+  chosen: 'Your group',
+  firstWeek: 'Week 1',
+  stripOf: (name: string): string => `Week 1 for ${name}.`,
+  unsure: 'Between two? Start with the easier one. If it feels too easy twice, move up.',
+} as const;

@@ -1,0 +1,31 @@
+export const settings = {
+  title: 'Settings',
+  talk: 'How much is said',
+  talks: {
+    few: ['Few words', 'Tones, what to do, and for how long'],
+    usual: ['The usual', 'Also sets, time left, halfway, and a reminder now and then'],
+    many: ['Many words', 'Never quiet for longer than a minute and a half'],
+  },
+  mode: 'Hear or watch',
+  modes: {
+    hear: ['Hear it', 'The phone is in a pocket and may lock'],
+    watch: ['Watch it', 'The whole screen shows each change; no sound is needed'],
+  },
+  vibration: 'Vibrate at each change',
+  vibrationHelp: 'Only while the screen is on: phones do not let a locked page vibrate.',
+  appearance: 'Appearance',
+  appearances: {
+    auto: ['As the phone', 'The running screen stays light, which reads better in daylight'],
+    light: ['Light', ''],
+    dark: ['Dark', 'Also while running: for the evening'],
+  },
+  pocket: 'Pocket check',
+  pocketNever: 'Not done yet.',
+  pocketSkipped: 'Skipped.',
+  pocketDone: (when: string): string => `Last done ${when}.`,
+  pocketDo: 'Check this phone',
+  install: 'Keep it on this phone',
+  cautions: 'Cautions and when to stop',
+  about: 'About Towpath, and what it keeps',
+  next: 'Changes hold from the next session.',
+} as const;

@@ -1,0 +1,21 @@
+export const weeks = {
+  group: (name: string): string => `Group ${name}`,
+  change: 'Change group',
+  others: 'All programmes',
+  next: 'Next for you',
+  again: 'All sessions of this programme are done. Any of them can be done again.',
+  open: 'Open this session',
+  week: (n: number): string => `Week ${n}`,
+  session: (week: number, session: number): string => `Week ${week}, session ${session}`,
+  perWeek: (min: number, max: number): string =>
+    min === max ? `${min} times this week` : `${min} to ${max} times this week`,
+  together: (session: number): string => `Session ${session} is done together.`,
+  same: 'Every session of the week is the same.',
+  sessionLink: (n: number): string => `Session ${n}`,
+  doneMark: 'done',
+  totals: (total: string, main: string): string => `${total} in all, main set ${main}`,
+  goal: (name: string, km: string, date: string): string =>
+    date === '' ? `Towards ${name}, ${km}` : `Towards ${name}, ${km}, on ${date}`,
+  changeNote: 'What changed',
+  noPlan: 'Your group has no session this week.',
+} as const;

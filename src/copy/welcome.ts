@@ -1,0 +1,20 @@
+export const welcome = {
+  title: 'Towpath',
+  what: 'Towpath tells you when to walk and when to run, so that the phone can stay in your pocket. Afterwards it asks how hard that was.',
+  how: 'No account, no signal needed: it all stays on this phone.',
+  programmes: 'Programmes on this phone',
+  by: (leader: string): string => `Led by ${leader}`,
+  weeks: (count: number, groups: number): string =>
+    `${count} ${count === 1 ? 'week' : 'weeks'}, ${groups} ${groups === 1 ? 'group' : 'groups'}`,
+  choose: 'Choose a group',
+  open: (group: string): string => `Go on in ${group}`,
+  file: {
+    title: 'Your leader sent you a file?',
+    open: 'Open a programme file',
+    opened: (title: string): string => `${title} is now on this phone.`,
+    refused: 'This file was not taken. Nothing on this phone has changed.',
+    tooLarge: 'The file is larger than a programme can be (256 KiB).',
+    unreadable: 'The phone could not read the file.',
+    more: (count: number): string => `And ${count} more like this.`,
+  },
+} as const;

@@ -1,0 +1,62 @@
+/** The words of the trade as a person reads them. */
+import type { NigglePlace } from '../domain/log/entry.ts';
+import type { Activity, Item, Part, Plan } from '../domain/programme/plan.ts';
+import type { Turn } from '../domain/timeline/timeline.ts';
+import { inWords, length } from './times.ts';
+
+export const PART: Readonly<Record<Part, string>> = {
+  'warm-up': 'Warm-up',
+  main: 'Main set',
+  'cool-down': 'Cool-down',
+};
+
+export const activityWord = (activity: Activity): string => activity;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "Set 3 of 7", "Round 2 of 3, set 1 of 4", or nothing. */
+export function turns(set: Turn | undefined, round: Turn | undefined): string {
+  const said = [
+    round === undefined ? '' : `round ${round.n} of ${round.of}`,
+    set === undefined ? '' : `set ${set.n} of ${set.of}`,
+  ].filter((part) => part !== '');
+  return capital(said.join(', '));
+}
+
+const itemInWords = (item: Item, say: typeof length): string => {
+  if (item.kind === 'step') {
+    const note = item.note === undefined ? '' : ` (${item.note})`;
+    return `${item.activity} ${say(item.duration)}${note}`;
+  }
+  const inner = item.items.map((each) => itemInWords(each, say)).join(', ');
+  return item.count === 1 ? inner : `${item.count} times: ${inner}`;
+};
+
+/** One part of a plan as lines: "Easy walk 5 min", "7 times: walk 1 min, run 2 min". */
+export const partLines = (items: readonly Item[]): readonly string[] =>
+  items.map((item) => capital(itemInWords(item, length)));
+
+/** The text alternative of a strip: what it shows, in one sentence. */
+export function stripInWords(plan: Plan): string {
+  const parts = (['warm-up', 'main', 'cool-down'] as const)
+    .filter((part) => plan[part].length > 0)
+    .map((part) => {
+      const items = plan[part].map((item) => itemInWords(item, inWords)).join(', then ');
+      return `${PART[part]}: ${items}`;
+    });
+  return `${parts.join('. ')}.`;
+}
+
+export const PLACE: Readonly<Record<NigglePlace, string>> = {
+  foot: 'Foot',
+  ankle: 'Ankle',
+  shin: 'Shin',
+  calf: 'Calf',
+  knee: 'Knee',
+  thigh: 'Thigh',
+  hip: 'Hip',
+  back: 'Back',
+  other: 'Somewhere else',
+};
+
+export const SIDE = { left: 'Left', right: 'Right', both: 'Both sides' } as const;

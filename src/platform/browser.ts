@@ -1,0 +1,39 @@
+import type { Ports, Updates } from '../app/ports.ts';
+import { createLockScreen } from './audio/lock-screen.ts';
+import { createPackSource, type PackAddresses } from './audio/pack.ts';
+import { listenToPage } from './audio/page.ts';
+import { createScreenClock } from './audio/screen.ts';
+import { createSound } from './audio/sound.ts';
+import { systemClock } from './clock.ts';
+import { createDevice } from './device/device.ts';
+import { createFileShare } from './share/files.ts';
+import { connect } from './store/connection.ts';
+import { createPresence } from './store/presence.ts';
+import { createStore } from './store/store.ts';
+
+/** What only the composition root knows. */
+export interface Wiring {
+  readonly pack: PackAddresses;
+  readonly updates: Updates;
+  /** Picture beside the title on the lock screen. */
+  readonly artwork: readonly {
+    readonly src: string;
+    readonly sizes: string;
+    readonly type: string;
+  }[];
+}
+
+/** The browser, as the app's ports. */
+export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => ({
+  clock: systemClock,
+  store: createStore(connect()),
+  sound: createSound(),
+  screen: createScreenClock(systemClock, listenToPage),
+  lockScreen: createLockScreen(artwork),
+  presence: createPresence(navigator.locks),
+  device: createDevice(),
+  pack: createPackSource(pack),
+  share: createFileShare(),
+  updates,
+  newId: () => crypto.randomUUID(),
+});

@@ -1,0 +1,104 @@
+import { Link, useLocation } from 'wouter';
+import { before } from '../../copy/before.ts';
+import { common } from '../../copy/common.ts';
+import { install } from '../../copy/install.ts';
+import { length, place } from '../../copy/times.ts';
+import { useApp, useDevice, useSession, useUpdates } from '../app-context.tsx';
+import { CopyText } from './CopyText.tsx';
+import { isUnderWay } from './session-state.ts';
+
+/** What cannot wait, above every page but the running one. Mostly nothing. */
+export function Banners() {
+  return (
+    <>
+      <UnderWay />
+      <CutOff />
+      <Embedded />
+      <Update />
+    </>
+  );
+}
+
+function UnderWay() {
+  const show = useSession((s) => isUnderWay(s.view.state) && s.view.purpose === 'session');
+  const [path] = useLocation();
+  if (!show || path === '/run') return null;
+  return (
+    <div className="notice">
+      <p>
+        <strong>{common.underWay.title}</strong>
+      </p>
+      <Link href="/run" className="button primary">
+        {common.underWay.go}
+      </Link>
+    </div>
+  );
+}
+
+function CutOff() {
+  const session = useApp().session;
+  const unfinished = useSession((s) => s.unfinished);
+  if (unfinished === undefined) return null;
+  const words = before.unfinished;
+  const at = place(unfinished.position);
+  const answer = (value: 'go-on' | 'keep') => () => void session.getState().recover(value);
+  const goOn = (
+    <button
+      key="go-on"
+      type="button"
+      className={unfinished.offer === 'go-on' ? 'button primary' : 'button'}
+      onClick={answer('go-on')}
+    >
+      {words.goOn(at)}
+    </button>
+  );
+  const keep = (
+    <button
+      key="keep"
+      type="button"
+      className={unfinished.offer === 'keep' ? 'button primary' : 'button'}
+      onClick={answer('keep')}
+    >
+      {words.keep}
+    </button>
+  );
+  return (
+    <section className="notice" aria-label={words.title}>
+      <p>
+        <strong>{words.title}.</strong> {words.body(at, length(unfinished.total))}
+      </p>
+      <p className="small">{words.goOnHelp}</p>
+      <div className="row">{unfinished.offer === 'go-on' ? [goOn, keep] : [keep, goOn]}</div>
+    </section>
+  );
+}
+
+function Embedded() {
+  const embedded = useDevice((d) => d.embedded);
+  const platform = useDevice((d) => d.platform);
+  if (!embedded) return null;
+  const words = install.embedded;
+  return (
+    <section className="notice" aria-label={words.title}>
+      <p>
+        <strong>{words.title}.</strong> {words.body}
+      </p>
+      <p>{platform === 'ios' ? words.ios : words.android}</p>
+      <CopyText text={location.href} name={words.copy} done={words.copied} />
+    </section>
+  );
+}
+
+function Update() {
+  const waiting = useUpdates((u) => u.waiting);
+  const updates = useApp().updates;
+  if (!waiting) return null;
+  return (
+    <div className="notice">
+      <p>{common.update.waiting}</p>
+      <button type="button" className="button" onClick={() => updates.getState().apply()}>
+        {common.update.apply}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,117 @@
+import type { Choice, Medium } from '../../app/contract.ts';
+import { before } from '../../copy/before.ts';
+import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
+import { useDetour } from './came-from.ts';
+import { type NextStep, nextStep } from './next-step.ts';
+
+interface StartFootProps {
+  readonly choice: Choice;
+  readonly medium: Medium;
+  readonly silent: boolean;
+  readonly onSilent: () => void;
+}
+
+/** The one decision of the session's page. */
+export function StartFoot({ choice, medium, silent, onSilent }: StartFootProps) {
+  const settings = useSettings((s) => s);
+  const pack = usePack((p) => p.pack);
+  const state = useSession((s) => (isFor(s.view.choice, choice) ? s.view.state : 'composing'));
+  const busyElsewhere = useSession((s) => s.view.busyElsewhere);
+  const step = nextStep(settings, pack, { state, busyElsewhere }, medium);
+  return <Step step={step} silent={silent || medium === 'screen'} onSilent={onSilent} />;
+}
+
+const isFor = (a: Choice | undefined, b: Choice): boolean =>
+  a !== undefined &&
+  a.programmeId === b.programmeId &&
+  a.groupId === b.groupId &&
+  a.week === b.week &&
+  a.session === b.session;
+
+interface StepProps {
+  readonly step: NextStep;
+  readonly silent: boolean;
+  readonly onSilent: () => void;
+}
+
+function Step({ step, silent, onSilent }: StepProps) {
+  const app = useApp();
+  const detour = useDetour();
+  switch (step.name) {
+    case 'elsewhere':
+      return <p role="status">{before.elsewhere}</p>;
+    case 'cautions':
+      return <Primary onClick={() => detour('/cautions')}>{before.readFirst}</Primary>;
+    case 'pocket-check':
+      return (
+        <>
+          <p className="small">{before.checkHelp}</p>
+          <Primary onClick={() => detour('/pocket')}>{before.checkFirst}</Primary>
+          <button
+            type="button"
+            className="text-button center"
+            onClick={() => void app.settings.getState().change({ pocketCheckSkipped: true })}
+          >
+            {before.checkSkip}
+          </button>
+        </>
+      );
+    case 'voice-coming':
+      return (
+        <>
+          <p className="small">{before.comingHelp}</p>
+          <div className="progress" aria-hidden="true">
+            <i style={{ width: `${step.percent}%` }} />
+          </div>
+          <Waiting>{before.voiceComing(step.percent)}</Waiting>
+        </>
+      );
+    case 'voice-missing':
+    case 'voice-damaged':
+      return (
+        <>
+          <p role="status">
+            <strong>{step.name === 'voice-missing' ? before.missing : before.damaged}</strong>{' '}
+            {before.missingHelp}
+          </p>
+          <div className="row">
+            <button
+              type="button"
+              className="button"
+              onClick={() => void app.pack.getState().retry()}
+            >
+              {before.retry}
+            </button>
+            <button type="button" className="button" onClick={onSilent}>
+              {before.goSilent}
+            </button>
+          </div>
+        </>
+      );
+    case 'composing':
+      return <Waiting>{before.composing}</Waiting>;
+    case 'start':
+      return (
+        <Primary onClick={() => app.session.getState().start()}>
+          {silent ? before.startSilent : before.start}
+        </Primary>
+      );
+  }
+}
+
+function Primary({ onClick, children }: { onClick: () => void; children: string }) {
+  return (
+    <button type="button" className="button primary wide" onClick={onClick}>
+      {children}
+    </button>
+  );
+}
+
+/** Keeps its place and its focus while it waits, so that Start appears where it was. */
+function Waiting({ children }: { children: string }) {
+  return (
+    <button type="button" className="button wide" aria-disabled="true" aria-live="polite">
+      {children}
+    </button>
+  );
+}

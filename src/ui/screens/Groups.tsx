@@ -1,0 +1,67 @@
+import { useLocation, useParams } from 'wouter';
+import { common } from '../../copy/common.ts';
+import { groups } from '../../copy/groups.ts';
+import { minutes, sentence } from '../../copy/times.ts';
+import { stripInWords } from '../../copy/words.ts';
+import type { Group, Programme } from '../../domain/programme/programme.ts';
+import { useApp, useProgrammes } from '../app-context.tsx';
+import { NotHere } from '../parts/NotHere.tsx';
+import { sessionsOf, timelineOf } from '../parts/plans.ts';
+import { Screen } from '../parts/Screen.tsx';
+import { Strip } from '../parts/Strip.tsx';
+
+/** A plain list of groups: who each is for, and what its first week looks like. */
+export function Groups() {
+  const { id } = useParams<{ id: string }>();
+  const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
+  if (programme === undefined) return <NotHere />;
+  return (
+    <Screen title={groups.title} sub={programme.title} back={{ href: '/start', name: common.back }}>
+      <p>{groups.lead}</p>
+      <ul className="lines">
+        {programme.groups.map((group) => (
+          <li key={group.id}>
+            <GroupRow programme={programme} group={group} />
+          </li>
+        ))}
+      </ul>
+      <p className="soft">{groups.unsure}</p>
+    </Screen>
+  );
+}
+
+function GroupRow({ programme, group }: { programme: Programme; group: Group }) {
+  const programmes = useApp().programmes;
+  const chosen = useProgrammes((p) => p.chosen[programme.id] === group.id);
+  const [, go] = useLocation();
+  const first = sessionsOf(programme, group.id, 1)[0];
+  const choose = async () => {
+    await programmes.getState().chooseGroup(programme.id, group.id);
+    go(`/p/${programme.id}`);
+  };
+  return (
+    <div className="stack tight">
+      <h2 className="big">{group.name}</h2>
+      <p>{sentence(group.for)}</p>
+      {first !== undefined && (
+        <>
+          <Strip
+            timeline={timelineOf(first.plan)}
+            height={52}
+            label={`${groups.stripOf(group.name)} ${stripInWords(first.plan)}`}
+          />
+          <p className="small soft figures">
+            {groups.firstWeek}, {minutes(timelineOf(first.plan).total)}
+          </p>
+        </>
+      )}
+      <button
+        type="button"
+        className={chosen ? 'button' : 'button primary'}
+        onClick={() => void choose()}
+      >
+        {chosen ? `${groups.chosen}: ${group.name}` : groups.choose(group.name)}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,191 @@
+import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
+import type { PocketRecord } from '../../app/contract.ts';
+import { common } from '../../copy/common.ts';
+import { pocket } from '../../copy/pocket.ts';
+import { inWords, left } from '../../copy/times.ts';
+import { ms } from '../../domain/units.ts';
+import { useApp, useDevice, usePack, useSession, useSettings } from '../app-context.tsx';
+import { CopyText } from '../parts/CopyText.tsx';
+import { cameFrom } from '../parts/came-from.ts';
+import { pocketVerdict } from '../parts/pocket-verdict.ts';
+import { Screen } from '../parts/Screen.tsx';
+import { isUnderWay } from '../parts/session-state.ts';
+
+/** Two minutes in a locked pocket, then what the phone did and what to change. */
+export function Pocket() {
+  const app = useApp();
+  const running = useSession((s) => s.view.purpose === 'pocket-check' && isUnderWay(s.view.state));
+  const record = useSettings((s) => s.pocketCheck);
+  const packReady = usePack((p) => p.pack.name === 'ready');
+  const [again, setAgain] = useState(false);
+  const explain = record === undefined || again;
+  const from = cameFrom('/settings');
+
+  useEffect(() => {
+    if (packReady && explain) void app.session.getState().preparePocketCheck();
+  }, [app, packReady, explain]);
+  useEffect(() => {
+    if (record !== undefined) setAgain(false);
+  }, [record]);
+  useEffect(
+    () => () => {
+      const { view, close } = app.session.getState();
+      if (view.purpose === 'pocket-check') close();
+    },
+    [app],
+  );
+
+  const title = running ? pocket.runningTitle : explain ? pocket.title : pocket.resultTitle;
+  const foot = running ? (
+    <Stop />
+  ) : explain ? (
+    <Begin from={from} />
+  ) : (
+    <After from={from} onAgain={() => setAgain(true)} />
+  );
+  return (
+    <Screen key={title} title={title} back={{ href: from, name: common.back }} foot={foot}>
+      {running ? <UnderWay /> : explain ? <Explain /> : <Outcome record={record} />}
+    </Screen>
+  );
+}
+
+function Explain() {
+  return (
+    <>
+      <p>{pocket.lead}</p>
+      <ol className="steps">
+        {pocket.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+function UnderWay() {
+  const time = useSession((s) => left(ms((s.view.timeline?.total ?? 0) - s.view.position)));
+  const caption = useSession((s) => s.view.caption);
+  return (
+    <>
+      <p className="big">{pocket.runningBody}</p>
+      <p className="huge figures" role="timer">
+        {time} <span className="soft">{pocket.left}</span>
+      </p>
+      <p className="caption">{caption}</p>
+    </>
+  );
+}
+
+function Stop() {
+  const session = useApp().session;
+  return (
+    <button type="button" className="button wide" onClick={() => session.getState().end()}>
+      {pocket.stop}
+    </button>
+  );
+}
+
+function Begin({ from }: { from: string }) {
+  const app = useApp();
+  const ready = useSession((s) => s.view.purpose === 'pocket-check' && s.view.state === 'ready');
+  const packReady = usePack((p) => p.pack.name === 'ready');
+  return (
+    <>
+      {!packReady && <p className="small">{pocket.needVoice}</p>}
+      <button
+        type="button"
+        className="button primary wide"
+        aria-disabled={!ready}
+        onClick={() => {
+          if (ready) app.session.getState().start();
+        }}
+      >
+        {pocket.start}
+      </button>
+      {from.startsWith('/p/') && (
+        <Link
+          href={from}
+          className="text-button center"
+          onClick={() => void app.settings.getState().change({ pocketCheckSkipped: true })}
+        >
+          {pocket.skip}
+        </Link>
+      )}
+    </>
+  );
+}
+
+function After({ from, onAgain }: { from: string; onAgain: () => void }) {
+  return (
+    <>
+      <Link href={from} className="button primary wide">
+        {from.startsWith('/p/') ? pocket.go : pocket.settings}
+      </Link>
+      <button type="button" className="text-button center" onClick={onAgain}>
+        {pocket.again}
+      </button>
+    </>
+  );
+}
+
+function Outcome({ record }: { record: PocketRecord }) {
+  const platform = useDevice((d) => d.platform);
+  const verdict = pocketVerdict(record);
+  const text = JSON.stringify(record, null, 2);
+  const silence =
+    record.longestSilenceMs < 1000 ? pocket.none : inWords(ms(record.longestSilenceMs));
+  const facts = [
+    [pocket.toEnd, record.heardToEnd ? pocket.yes : pocket.no],
+    [pocket.longest, silence],
+    [pocket.hidden, inWords(ms(record.hiddenMs))],
+    [pocket.how, record.installed ? pocket.installed : pocket.tab],
+  ] as const;
+  return (
+    <>
+      <p className="notice" role="status">
+        {verdict === 'good' && pocket.good}
+        {verdict === 'not-locked' && pocket.goodShown}
+        {verdict === 'gaps' && pocket.gaps(silence)}
+        {verdict === 'stopped' && pocket.stopped}
+      </p>
+      <dl className="pairs">
+        {facts.map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd className="figures">{value}</dd>
+          </div>
+        ))}
+      </dl>
+      {(verdict === 'gaps' || verdict === 'stopped') && (
+        <section className="stack">
+          <h2>{pocket.change}</h2>
+          <ol className="steps">
+            {pocket.advice[platform].map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ol>
+          <p>{pocket.advice.always}</p>
+        </section>
+      )}
+      <details>
+        <summary>{pocket.record}</summary>
+        <div className="stack">
+          <p>{pocket.recordHelp}</p>
+          <pre className="written">{text}</pre>
+          <CopyText text={text} name={pocket.copy} done={pocket.copied} />
+          {typeof navigator.share === 'function' && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => void navigator.share({ text }).catch(() => undefined)}
+            >
+              {pocket.share}
+            </button>
+          )}
+        </div>
+      </details>
+    </>
+  );
+}

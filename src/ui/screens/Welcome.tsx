@@ -1,0 +1,75 @@
+import { Link, Redirect } from 'wouter';
+import { common } from '../../copy/common.ts';
+import { welcome } from '../../copy/welcome.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
+import { useProgrammes } from '../app-context.tsx';
+import { InstallHint } from '../parts/InstallHint.tsx';
+import { OpenFile } from '../parts/OpenFile.tsx';
+import { sessionsOf, timelineOf } from '../parts/plans.ts';
+import { Screen } from '../parts/Screen.tsx';
+import { Strip } from '../parts/Strip.tsx';
+
+/** The start: straight to the sessions for someone who has one group, else the welcome. */
+export function Start() {
+  const ready = useProgrammes((p) => p.ready);
+  const followed = useProgrammes((p) => p.programmes.filter((each) => p.chosen[each.id]).length);
+  const first = useProgrammes((p) => p.programmes.find((each) => p.chosen[each.id])?.id);
+  if (!ready) return <p className="for-readers">{common.loading}</p>;
+  if (followed === 1 && first !== undefined) return <Redirect to={`/p/${first}`} replace />;
+  return <Welcome />;
+}
+
+/** What it is in two sentences, the programmes on this phone, a file, and how to keep the app. */
+export function Welcome() {
+  const programmes = useProgrammes((p) => p.programmes);
+  return (
+    <Screen title={welcome.title}>
+      <div className="stack tight lead">
+        <p>{welcome.what}</p>
+        <p className="soft">{welcome.how}</p>
+      </div>
+      <section className="stack">
+        <h2 className="for-readers">{welcome.programmes}</h2>
+        {programmes.map((programme) => (
+          <ProgrammeCard key={programme.id} programme={programme} />
+        ))}
+      </section>
+      <OpenFile />
+      <InstallHint />
+    </Screen>
+  );
+}
+
+function ProgrammeCard({ programme }: { programme: Programme }) {
+  const chosen = useProgrammes((p) => p.chosen[programme.id]);
+  const group = programme.groups.find((each) => each.id === chosen);
+  return (
+    <article className="card">
+      <h3 className="big">{programme.title}</h3>
+      <p className="soft">
+        {welcome.by(programme.leader.name)}.{' '}
+        {welcome.weeks(programme.weeks.length, programme.groups.length)}.
+      </p>
+      <Ladder programme={programme} group={group?.id} />
+      <Link
+        href={group === undefined ? `/p/${programme.id}/groups` : `/p/${programme.id}`}
+        className="button primary"
+      >
+        {group === undefined ? welcome.choose : welcome.open(group.name)}
+      </Link>
+    </article>
+  );
+}
+
+/** First and last week of a group (or of the first and last group) as two strips: where it leads. */
+function Ladder({ programme, group }: { programme: Programme; group: string | undefined }) {
+  const from = sessionsOf(programme, group ?? programme.groups[0]?.id ?? '', 1)[0];
+  const last = group ?? programme.groups.at(-1)?.id ?? '';
+  const to = sessionsOf(programme, last, programme.weeks.length)[0];
+  return (
+    <div className="stack tight">
+      {from !== undefined && <Strip timeline={timelineOf(from.plan)} height={44} />}
+      {to !== undefined && <Strip timeline={timelineOf(to.plan)} height={44} />}
+    </div>
+  );
+}

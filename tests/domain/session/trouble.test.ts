@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import { activeMs, doneMs } from '../../../src/domain/session/credit.ts';
+import { Phone } from '../../drivers/player.ts';
+import { EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
+
+const easyDay = () => new Phone(scoreOf(EASY_DAY)).start();
+
+describe('a sound that stops', () => {
+  it('PLAY-13 has stalled after three seconds on one place, and not before', () => {
+    const phone = easyDay().pass(40).stick(true).pass(2.75);
+    expect(phone.session.name).toBe('running');
+    phone.pass(0.5);
+    expect(phone.session.name).toBe('stalled');
+  });
+
+  it('PLAY-13 a stall that ends by itself goes on, and its gap is told', () => {
+    const phone = easyDay().pass(40).stick(true).pass(60).stick(false).pass(1);
+    expect(phone.session.name).toBe('running');
+    expect(phone.session.gap).toMatchObject({ position: 40_000 });
+    const { stoppedAt = 0, cameBackAt = 0 } = phone.session.gap ?? {};
+    expect(cameBackAt - stoppedAt).toBeGreaterThanOrEqual(60_000);
+    expect(cameBackAt - stoppedAt).toBeLessThanOrEqual(60_500);
+  });
+
+  it('PLAY-14 a frozen page in which the sound stood too tells the gap when it wakes', () => {
+    const phone = easyDay().pass(40).stick(true);
+    phone.blocked = true;
+    phone.pass(300);
+    phone.blocked = false;
+    phone.stick(false).pass(0.25);
+    expect(phone.session.gap?.lost).toBeGreaterThan(299_000);
+    expect(doneMs(phone.session.credit)).toBeLessThanOrEqual(40_500);
+  });
+
+  it('PLAY-14 a page that slept while the sound went on has no gap, and all of it is done', () => {
+    const phone = easyDay().pass(40);
+    phone.blocked = true;
+    phone.pass(300);
+    phone.blocked = false;
+    phone.say('woke');
+    expect(phone.session.gap).toBeUndefined();
+    expect(phone.session.place).toBe(340_000);
+    expect(doneMs(phone.session.credit)).toBe(340_000);
+  });
+
+  it('PLAY-14 a gap of up to three seconds is not told', () => {
+    const phone = easyDay().pass(40).stick(true).pass(2.75).stick(false).pass(5);
+    expect(phone.session.gap).toBeUndefined();
+  });
+
+  it('PLAY-15 catching up makes good what was lost, and it is not done', () => {
+    const phone = easyDay().pass(40).take().pass(100).giveBack().pass(10);
+    expect(phone.session.gap).toMatchObject({ position: 40_000 });
+    phone.say('catch-up');
+    expect(phone.track).toBe(150_000);
+    expect(phone.session.gap).toBeUndefined();
+    phone.pass(300);
+    expect(phone.session.name).toBe('finished');
+    expect(doneMs(phone.session.credit)).toBe(290_000);
+  });
+
+  it('PLAY-15 going on leaves the sound where it is', () => {
+    const phone = easyDay().pass(40).take().pass(100).giveBack().pass(10).say('leave-gap');
+    expect(phone.track).toBe(50_000);
+    expect(phone.session.gap).toBeUndefined();
+  });
+
+  it('PLAY-15 catching up past the end finishes, and the last words are heard', () => {
+    const phone = easyDay().pass(300).take().pass(600).say('catch-up');
+    expect(phone.session.name).toBe('finished');
+    expect(phone.playing).toBe(true);
+    expect(phone.track).toBe(390_000);
+    phone.pass(20);
+    expect(phone.playing).toBe(false);
+  });
+
+  it('PLAY-16 when the system gives the sound back the session runs from where it is', () => {
+    const phone = easyDay().pass(40).take().pass(30);
+    expect(phone.session.name).toBe('interrupted');
+    phone.giveBack().pass(5);
+    expect(phone.session.name).toBe('running');
+    expect(phone.session.place).toBe(45_000);
+    expect(activeMs(phone.session.credit)).toBe(45_000);
+  });
+});
+
+describe('the end', () => {
+  it('PLAY-17 a late tick in the tail finishes the session with nothing beyond its total', () => {
+    const phone = easyDay().pass(380);
+    phone.blocked = true;
+    phone.pass(60);
+    phone.blocked = false;
+    phone.pass(0.25);
+    expect(phone.session.name).toBe('finished');
+    expect(phone.session.place).toBe(390_000);
+    expect(doneMs(phone.session.credit)).toBe(390_000);
+    expect(activeMs(phone.session.credit)).toBe(390_000);
+    expect(phone.playing).toBe(false);
+  });
+
+  it('PLAY-17 a script that was blocked beyond the tail finishes all the same, and falls silent', () => {
+    const phone = easyDay().pass(380);
+    phone.blocked = true;
+    phone.pass(200);
+    expect(phone.track).toBeGreaterThan(phone.score.layout.holding.start);
+    phone.blocked = false;
+    phone.pass(0.25);
+    expect(phone.session.name).toBe('finished');
+    expect(phone.playing).toBe(false);
+  });
+
+  it('PLAY-17 the last words are left to sound, then the track is stopped', () => {
+    const phone = easyDay().pass(391);
+    expect(phone.playing).toBe(true);
+    phone.pass(8);
+    expect(phone.playing).toBe(true);
+    phone.pass(5);
+    expect(phone.playing).toBe(false);
+  });
+
+  it('PLAY-17 is logged once', () => {
+    const phone = easyDay().pass(500).say('end').pass(10);
+    expect(phone.effects.filter(({ type }) => type === 'close')).toHaveLength(1);
+  });
+});
+
+describe('what is not exercise', () => {
+  it('PLAY-18 a place that somebody moved counts from there on, and nothing in between', () => {
+    const phone = easyDay().pass(40).scrub(200_000).pass(10);
+    expect(phone.session.name).toBe('running');
+    expect(phone.session.place).toBe(210_000);
+    expect(doneMs(phone.session.credit)).toBeLessThanOrEqual(50_000);
+    expect(doneMs(phone.session.credit)).toBeGreaterThanOrEqual(49_500);
+  });
+
+  it('PLAY-18 many small pushes forward do not add up to more than the wall clock', () => {
+    const phone = easyDay();
+    for (let push = 0; push < 100; push++) phone.pass(0.25).scrub(phone.track + 900);
+    expect(activeMs(phone.session.credit)).toBeLessThanOrEqual(25_000);
+    expect(doneMs(phone.session.credit)).toBeLessThanOrEqual(25_000);
+  });
+
+  it('PLAY-18 a wall clock that is put back costs the moment and nothing more', () => {
+    const phone = easyDay().pass(100);
+    const place = phone.track;
+    phone.wall -= 3_600_000;
+    phone.scrub(place).pass(50);
+    expect(phone.session.name).toBe('running');
+    expect(activeMs(phone.session.credit)).toBeGreaterThanOrEqual(149_000);
+    expect(activeMs(phone.session.credit)).toBeLessThanOrEqual(150_000);
+  });
+});
+
+describe('boundaries', () => {
+  it('PLAY-19 a passed boundary is signalled once, as harder or easier', () => {
+    const phone = easyDay().pass(391);
+    const signals = phone.effects.flatMap((e) => (e.type === 'boundary' ? [e.change] : []));
+    expect(signals).toEqual(['harder', 'easier', 'harder', 'easier', 'harder', 'easier', 'easier']);
+  });
+
+  it('PLAY-19 a boundary that was slept through is not signalled late', () => {
+    const phone = easyDay().pass(50);
+    phone.blocked = true;
+    phone.pass(25);
+    phone.blocked = false;
+    phone.pass(1);
+    expect(phone.effects.filter(({ type }) => type === 'boundary')).toEqual([]);
+  });
+});
+
+describe('a session that is only seen', () => {
+  it('PLAY-20 runs by the same rules and keeps the screen on from start to end', () => {
+    const phone = new Phone(scoreOf(EASY_DAY), 'screen').start();
+    expect(phone.effects).toContainEqual({ type: 'stay-awake', on: true });
+    phone.pass(100).say('hold').pass(30).say('go-on').pass(300);
+    expect(phone.session.name).toBe('finished');
+    expect(phone.effects.at(-2)).toEqual({ type: 'stay-awake', on: false });
+    expect(doneMs(phone.session.credit)).toBe(390_000);
+  });
+});

@@ -1,0 +1,15 @@
+/** Built for the browser and put into a page by itself: the store, to be called from a test. */
+import { connect } from '../../../src/platform/store/connection.ts';
+import { createStore } from '../../../src/platform/store/store.ts';
+
+export const openStore = () => createStore(connect());
+
+declare global {
+  interface Window {
+    openStore: typeof openStore;
+    store: ReturnType<typeof openStore>;
+  }
+}
+
+window.openStore = openStore;
+window.store = openStore();

@@ -1,0 +1,130 @@
+/** Every screen and state of the app, one after another, as a person comes to them. */
+import type { Page } from 'playwright-core';
+import { before } from '../../../src/copy/before.ts';
+import { cautions } from '../../../src/copy/cautions.ts';
+import { felt } from '../../../src/copy/felt.ts';
+import { running, wrong } from '../../../src/copy/running.ts';
+import { welcome } from '../../../src/copy/welcome.ts';
+import { seconds } from './journey.ts';
+import type { Site } from './site.ts';
+import {
+  button,
+  followMarshMile,
+  go,
+  moveTo,
+  openFile,
+  openSession,
+  SEVERAL,
+  start,
+  visit,
+} from './visit.ts';
+
+/** Called at each stop; `running` says that it is seen outdoors, on the move. */
+export type Stop = (name: string, running: boolean) => Promise<void>;
+
+/** @param page a page of a new profile */
+export async function tour(page: Page, site: Site, stop: Stop): Promise<void> {
+  await beforeASession(page, site, stop);
+  await whileItRuns(page, stop);
+  await afterwards(page, stop);
+}
+
+async function beforeASession(page: Page, site: Site, stop: Stop): Promise<void> {
+  await visit(page, site);
+  await stop('welcome', false);
+  await openFile(page, 'programme.json', '{ "format": "towpath-programme/1" }');
+  await page.getByText(welcome.file.refused).waitFor();
+  await stop('file refused', false);
+  await followMarshMile(page);
+  await stop('weeks', false);
+  await go(page, '/p/marsh-mile/groups');
+  await page.getByText('Sessions of a minute').waitFor();
+  await stop('groups', false);
+  await go(page, `/p/marsh-mile/${SEVERAL.week}/${SEVERAL.session}`);
+  await button(page, before.readFirst).waitFor();
+  await stop('session, cautions not read', false);
+  await button(page, before.readFirst).click();
+  await button(page, cautions.read).waitFor();
+  await stop('cautions', false);
+  await button(page, cautions.read).click();
+  await button(page, before.checkFirst).waitFor();
+  await stop('session, phone not checked', false);
+  await button(page, before.checkFirst).click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await stop('pocket check', false);
+  for (const path of ['settings', 'install', 'about', 'done', 'nowhere/at/all']) {
+    await go(page, `/${path}`);
+    await seconds(0.4);
+    await stop(path.replaceAll('/', ' '), false);
+  }
+  await openSession(page, SEVERAL);
+  await stop('session, ready', false);
+}
+
+async function whileItRuns(page: Page, stop: Stop): Promise<void> {
+  await start(page);
+  await stop('running, warm-up', true);
+  await moveTo(page, 75);
+  await button(page, running.walkNow).waitFor();
+  await stop('running', true);
+  await button(page, running.walkNow).click();
+  await button(page, running.undoWalk).waitFor();
+  await stop('running, undo', true);
+  await button(page, running.oneMore).click();
+  await page.getByRole('heading', { name: running.oneMoreTitle }).waitFor();
+  await stop('one minute more', true);
+  await button(page, running.hold).click();
+  await button(page, running.goOn).waitFor();
+  await stop('holding', true);
+  await button(page, running.wrong).click();
+  await button(page, wrong.alright).waitFor();
+  await stop('something is wrong', true);
+  await button(page, wrong.alright).click();
+  await button(page, running.goOn).click();
+  await page.evaluate(() => document.querySelector('audio')?.pause());
+  await page.getByRole('heading', { name: running.interruptedTitle }).waitFor();
+  await stop('interrupted', true);
+  await seconds(4);
+  await page.evaluate(() => document.querySelector('audio')?.play());
+  await page.getByRole('heading', { name: running.gapTitle }).waitFor();
+  await stop('gap', true);
+  await button(page, running.gapCatchUp).click();
+  await page.evaluate(() => {
+    const audio = document.querySelector('audio');
+    if (audio) audio.playbackRate = 0;
+  });
+  await page.getByRole('heading', { name: running.stalledTitle }).waitFor();
+  await stop('stalled', true);
+  await button(page, running.goOn).click();
+  await button(page, running.more).click();
+  await button(page, running.skip).waitFor();
+  await stop('more', true);
+  await button(page, running.watch).click();
+  await page.locator('main.watch').waitFor();
+  await stop('watching', true);
+  await go(page, '/settings');
+  await page.getByRole('link', { name: 'Back to it' }).waitFor();
+  await stop('settings, session under way', false);
+  await page.getByRole('link', { name: 'Back to it' }).click();
+  await page.locator('main.run').waitFor();
+}
+
+async function afterwards(page: Page, stop: Stop): Promise<void> {
+  await button(page, running.more).click();
+  await page.getByRole('button', { name: running.end }).click();
+  await stop('ending', true);
+  await button(page, running.endYes).click();
+  await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
+  await stop('how hard', false);
+  await page.getByRole('radio', { name: /^7/ }).check({ force: true });
+  await page.getByRole('checkbox').first().check({ force: true });
+  await page.getByText(felt.niggleYes).click();
+  await page.getByLabel(felt.note).fill('Wind from the sea');
+  await stop('how hard, answered', false);
+  await button(page, felt.save).click();
+  await page.waitForURL(/#\/done\//);
+  await stop('one done', false);
+  await go(page, '/done');
+  await page.getByText('Week 1, session 2').first().waitFor();
+  await stop('all done', false);
+}

@@ -1,0 +1,198 @@
+import { createStore } from 'zustand/vanilla';
+import type {
+  App,
+  Choice,
+  DeviceState,
+  LogState,
+  PackState,
+  PackStore,
+  ProgrammesState,
+  SessionStore,
+  SessionView,
+  Settings,
+  SettingsState,
+  UpdatesState,
+} from '../../src/app/contract.ts';
+import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
+import type { LogEntry } from '../../src/domain/log/entry.ts';
+import { readProgramme } from '../../src/domain/programme/read.ts';
+import { layOut } from '../../src/domain/timeline/lay-out.ts';
+import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
+import { ms } from '../../src/domain/units.ts';
+
+const read = readProgramme(DEMO_PROGRAMME_TEXT);
+if (!read.ok) throw new Error('the demo programme is not a programme');
+export const DEMO = read.value;
+
+export const NO_OFFERS: SessionView['offers'] = {
+  hold: false,
+  goOn: false,
+  oneMore: false,
+  walkNow: false,
+  skip: false,
+  back: false,
+  coolDown: null,
+  undo: null,
+};
+
+export const IDLE: SessionView = {
+  state: 'idle',
+  medium: 'sound',
+  purpose: 'session',
+  programmeTitle: '',
+  groupName: '',
+  planText: '',
+  target: 0,
+  lane: 'session',
+  position: ms(0),
+  left: ms(0),
+  caption: '',
+  offers: NO_OFFERS,
+  wrong: false,
+  unsaved: false,
+  busyElsewhere: false,
+  awake: false,
+};
+
+export const SETTINGS: Settings = {
+  talk: 'usual',
+  mode: 'hear',
+  vibration: true,
+  appearance: 'auto',
+};
+
+export const DEVICE: DeviceState = {
+  installed: false,
+  platform: 'android',
+  embedded: false,
+  canVibrate: true,
+  canWakeLock: true,
+  canShareFiles: true,
+};
+
+/** The view of a demo session at a place, as the app would show it there. */
+export function viewAt(choice: Choice, at: number, more: Partial<SessionView> = {}): SessionView {
+  const week = DEMO.weeks[choice.week - 1];
+  const plans = week?.sessions[choice.groupId] ?? [];
+  const plan = plans[choice.session - 1] ?? plans[0];
+  if (week === undefined || plan === undefined) throw new Error('no such session in the demo');
+  const timeline = layOut(plan.plan);
+  const position = ms(at);
+  const segment = segmentAt(timeline, position);
+  const next = segment && timeline.segments[segment.index + 1];
+  return {
+    ...IDLE,
+    state: 'running',
+    choice,
+    programmeTitle: DEMO.title,
+    groupName: DEMO.groups.find((group) => group.id === choice.groupId)?.name ?? '',
+    planText: plan.text,
+    target: week.effort,
+    timeline,
+    position,
+    ...(segment ? { segment } : {}),
+    left: ms(segment ? segment.end - position : 0),
+    ...(next ? { next } : {}),
+    offers: { ...NO_OFFERS, hold: true, skip: true, back: true, coolDown: 'jump' },
+    ...more,
+  };
+}
+
+export interface FakeOptions {
+  readonly settings?: Partial<Settings>;
+  readonly chosen?: Readonly<Record<string, string>>;
+  readonly pack?: PackState;
+  readonly view?: SessionView;
+  readonly session?: Partial<SessionStore>;
+  readonly entries?: readonly LogEntry[];
+  readonly device?: Partial<DeviceState>;
+  readonly updates?: Partial<UpdatesState>;
+  readonly programmes?: Partial<ProgrammesState>;
+}
+
+export interface FakeApp extends App {
+  /** Names of everything that was asked of it, with the arguments. */
+  readonly asked: unknown[][];
+}
+
+/** An app that does nothing but remember what it was asked; its stores are set by hand. */
+export function fakeApp(options: FakeOptions = {}): FakeApp {
+  const asked: unknown[][] = [];
+  const note =
+    (name: string) =>
+    (...args: unknown[]): void => {
+      asked.push([name, ...args]);
+    };
+  const later =
+    (name: string) =>
+    async (...args: unknown[]): Promise<void> => {
+      asked.push([name, ...args]);
+    };
+  const programmes = createStore<ProgrammesState>()((set) => ({
+    ready: true,
+    programmes: [DEMO],
+    chosen: options.chosen ?? {},
+    chooseGroup: async (id, group) => {
+      asked.push(['chooseGroup', id, group]);
+      set((state) => ({ chosen: { ...state.chosen, [id]: group } }));
+    },
+    open: async (text) => {
+      asked.push(['open', text]);
+      return { ok: true, value: DEMO };
+    },
+    ...options.programmes,
+  }));
+  const settings = createStore<SettingsState>()((set) => ({
+    settings: { ...SETTINGS, ...options.settings },
+    change: async (part) => {
+      asked.push(['change', part]);
+      set((state) => ({ settings: { ...state.settings, ...part } }));
+    },
+  }));
+  const pack = createStore<PackStore>()(() => ({
+    pack: options.pack ?? { name: 'ready' },
+    retry: later('retry'),
+  }));
+  const session = createStore<SessionStore>()((set) => ({
+    view: options.view ?? IDLE,
+    prepare: async (choice, medium) => {
+      asked.push(['prepare', choice, medium]);
+      set({ view: { ...viewAt(choice, 0), state: 'ready', medium } });
+    },
+    preparePocketCheck: async () => {
+      asked.push(['preparePocketCheck']);
+      set({ view: { ...IDLE, purpose: 'pocket-check', state: 'ready' } });
+    },
+    start: note('start'),
+    playCueNow: note('playCueNow'),
+    hold: note('hold'),
+    goOn: note('goOn'),
+    oneMore: note('oneMore'),
+    walkNow: note('walkNow'),
+    skip: note('skip'),
+    back: note('back'),
+    undo: note('undo'),
+    toCoolDown: note('toCoolDown'),
+    end: note('end'),
+    somethingIsWrong: note('somethingIsWrong'),
+    allRight: note('allRight'),
+    afterGap: note('afterGap'),
+    recover: later('recover'),
+    close: note('close'),
+    ...options.session,
+  }));
+  const log = createStore<LogState>()(() => ({
+    ready: true,
+    entries: options.entries ?? [],
+    feel: later('feel'),
+  }));
+  const device = createStore<DeviceState>()(() => ({ ...DEVICE, ...options.device }));
+  const updates = createStore<UpdatesState>()(() => ({
+    offlineReady: true,
+    waiting: false,
+    apply: note('apply'),
+    ...options.updates,
+  }));
+  const exporter = { track: later('track') };
+  return { programmes, settings, pack, session, log, device, updates, exporter, asked };
+}

@@ -1,0 +1,106 @@
+/** `npm run screens`: pictures of the real app at 390 x 844 for the README, into `docs/screens`. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { before } from '../../src/copy/before.ts';
+import { felt } from '../../src/copy/felt.ts';
+import { running, wrong } from '../../src/copy/running.ts';
+import { welcome } from '../../src/copy/welcome.ts';
+import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
+import { seconds } from '../drivers/browser/journey.ts';
+import { openSite } from '../drivers/browser/site.ts';
+import { button, go, moveTo, openSession, start, visit } from '../drivers/browser/visit.ts';
+import { ROOT } from '../drivers/tree.ts';
+
+const FOLDER = join(ROOT, 'docs/screens');
+/** Week 1 of the demo's second group: five minutes of walking, then walks and runs. */
+const GROUP = 2;
+
+mkdirSync(FOLDER, { recursive: true });
+const site = await openSite();
+const profile = newProfile();
+const browser = await openBrowser(profile);
+const page = await browser.tab();
+const session = await browser.context.newCDPSession(page);
+await session.send('Emulation.setDeviceMetricsOverride', {
+  width: 390,
+  height: 844,
+  deviceScaleFactor: 2,
+  mobile: true,
+});
+
+async function picture(name: string): Promise<void> {
+  await page.evaluate(() => document.fonts.ready);
+  await seconds(0.4);
+  const { data } = await session.send('Page.captureScreenshot', { format: 'png' });
+  writeFileSync(join(FOLDER, `${name}.png`), Buffer.from(data, 'base64'));
+  console.log(`${name}.png`);
+}
+
+try {
+  await visit(page, site);
+  await picture('01-welcome');
+  await page.getByRole('link', { name: welcome.choose }).first().click();
+  await page
+    .getByRole('button', { name: /^Choose / })
+    .first()
+    .waitFor();
+  await picture('02-groups');
+  await page
+    .getByRole('button', { name: /^Choose / })
+    .nth(GROUP - 1)
+    .click();
+  await page.waitForURL(/#\/p\/[^/]+$/);
+  await picture('03-weeks');
+  const programme = /#\/p\/([^/]+)$/.exec(page.url())?.[1] ?? '';
+  await openSession(page, { week: 1, session: 1 }, programme);
+  await button(page, before.start).waitFor();
+  await picture('04-before');
+  await start(page);
+  const plan = await firstRun();
+  await moveTo(page, plan + 14);
+  await button(page, running.walkNow).waitFor();
+  await picture('05-run');
+  await button(page, running.walkNow).click();
+  await seconds(11);
+  await picture('06-walk');
+  await button(page, running.hold).click();
+  await button(page, running.goOn).waitFor();
+  await picture('07-hold');
+  await button(page, running.wrong).click();
+  await button(page, wrong.alright).waitFor();
+  await picture('08-wrong');
+  await button(page, wrong.alright).click();
+  await button(page, running.goOn).click();
+  await button(page, running.more).click();
+  await button(page, running.watch).click();
+  await moveTo(page, plan + 14);
+  await seconds(1);
+  await picture('09-watching');
+  await page.getByRole('button', { name: running.wrong }).click();
+  await page.getByRole('button', { name: running.end }).click();
+  await button(page, running.endYes).click();
+  await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
+  await page.getByRole('radio', { name: /^5/ }).check({ force: true });
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await picture('10-how-hard');
+  await button(page, felt.save).click();
+  await page.waitForURL(/#\/done\//);
+  await picture('11-done');
+  await go(page, '/settings');
+  await seconds(0.5);
+  await picture('12-settings');
+} finally {
+  await browser.close();
+  profile.remove();
+  await site.close();
+}
+
+/** Where the first run begins, in seconds, found by looking: the plan is the demo's own. */
+async function firstRun(): Promise<number> {
+  for (let at = 240; at < 900; at += 20) {
+    await moveTo(page, at);
+    await seconds(0.6);
+    if (await button(page, running.walkNow).isVisible()) return at - 14;
+  }
+  throw new Error('the demo has no run in its first session');
+}

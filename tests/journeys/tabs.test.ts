@@ -1,0 +1,46 @@
+import { expect } from 'vitest';
+import { before } from '../../src/copy/before.ts';
+import { journey, seconds } from '../drivers/browser/journey.ts';
+import { button, go, heard, SEVERAL, startOn } from '../drivers/browser/visit.ts';
+
+journey(
+  'REAL-12 while one tab runs a session, another is refused and disturbs nothing',
+  async (j) => {
+    await startOn(j.page, j.site, SEVERAL);
+    await seconds(2);
+    const first = await heard(j.page);
+
+    const second = await j.newTab();
+    await second.goto(j.site.url);
+    await go(second, '/p/marsh-mile/1/1');
+    await second.getByText(before.elsewhere).waitFor();
+    expect(await button(second, before.start).count()).toBe(0);
+    expect(await second.getByText(before.unfinished.title).count()).toBe(0);
+
+    await seconds(3);
+    const then = await heard(j.page);
+    expect(then.paused).toBe(false);
+    expect(Math.abs(then.at - first.at - (then.clock - first.clock))).toBeLessThan(0.2);
+  },
+);
+
+journey(
+  'REAL-12 when the tab that ran it is gone, another can take the session over',
+  async (j) => {
+    await startOn(j.page, j.site, SEVERAL);
+    await seconds(8);
+    const { at } = await heard(j.page);
+    const second = await j.newTab();
+    await second.goto(j.site.url);
+    await j.page.close();
+    await second.reload();
+    const offer = second.getByRole('region', { name: before.unfinished.title });
+    await offer.waitFor();
+    await offer.getByRole('button', { name: /^Go on from/ }).click();
+    await seconds(2);
+    const then = await heard(second);
+    expect(then.paused).toBe(false);
+    expect(then.at).toBeGreaterThan(at - 8);
+    expect(then.at).toBeLessThan(at + 4);
+  },
+);

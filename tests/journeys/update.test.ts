@@ -1,0 +1,88 @@
+import { expect } from 'vitest';
+import { common } from '../../src/copy/common.ts';
+import { type Journey, journey, seconds } from '../drivers/browser/journey.ts';
+import { button, go, heard, MINUTE, SEVERAL, startOn, visit } from '../drivers/browser/visit.ts';
+import { textOf } from '../drivers/built.ts';
+
+/** Publishes a next version: another page, and a service worker that lists it. */
+function publish({ site }: Journey): void {
+  const listed = /\{[^{}]*"?url"?:"index\.html"[^{}]*\}/;
+  const worker = textOf('sw.js');
+  expect(worker).toMatch(listed);
+  const next = worker.replace(listed, '{"revision":"next","url":"index.html"}');
+  site.replace('/sw.js', next);
+  const page = textOf('index.html');
+  site.replace('/index.html', page.replace('<head>', '<head><meta name="version" content="next">'));
+}
+
+/** The browser asks for a new version, as it does at every opening; settled when one waits. */
+async function lookForUpdate({ page }: Journey): Promise<void> {
+  await page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    await registration?.update();
+    while (!registration?.waiting) await new Promise((resolve) => setTimeout(resolve, 100));
+  });
+  await seconds(1);
+}
+
+const isNext = (j: Journey): Promise<boolean> =>
+  j.page.evaluate(() => document.querySelector('meta[name=version]') !== null);
+
+journey('REAL-13 an update that waits is offered, and taken after a yes', async (j) => {
+  await visit(j.page, j.site);
+  publish(j);
+  await lookForUpdate(j);
+  await j.page.getByText(common.update.waiting).waitFor();
+  await seconds(2);
+  expect(await isNext(j)).toBe(false);
+  await button(j.page, common.update.apply).click();
+  await j.page.locator('meta[name=version]').waitFor({ state: 'attached' });
+  expect(await j.page.getByText(common.update.waiting).count()).toBe(0);
+});
+
+journey(
+  'REAL-13 while a session runs an update is neither shown nor taken, here or in another tab',
+  async (j) => {
+    await startOn(j.page, j.site, MINUTE);
+    publish(j);
+    await lookForUpdate(j);
+    const first = await heard(j.page);
+    await go(j.page, '/settings');
+    await j.page.getByText(common.underWay.title).waitFor();
+    expect(await j.page.getByText(common.update.waiting).count()).toBe(0);
+
+    const other = await j.newTab();
+    await other.goto(`${j.site.url}#/settings`);
+    await seconds(2);
+    expect(await other.getByText(common.update.waiting).count()).toBe(0);
+    const then = await heard(j.page);
+    expect(then.at - first.at).toBeCloseTo(then.clock - first.clock, 0);
+    await other.close();
+
+    await j.page.bringToFront();
+    await j.page.waitForURL(/#\/felt\//, { timeout: 60_000 });
+    expect(await isNext(j)).toBe(false);
+    await j.page.getByText(common.update.waiting).waitFor();
+    await button(j.page, common.update.apply).click();
+    await j.page.locator('meta[name=version]').waitFor({ state: 'attached' });
+  },
+);
+
+journey(
+  'REAL-13 a session that was begun is not cut by an update taken in another tab',
+  async (j) => {
+    await visit(j.page, j.site);
+    publish(j);
+    await lookForUpdate(j);
+    const runner = await j.newTab();
+    await startOn(runner, j.site, SEVERAL);
+    await seconds(1);
+    const first = await heard(runner);
+    // The offer stands in the first tab from before; a yes there must do nothing now.
+    await button(j.page, common.update.apply).click();
+    await seconds(3);
+    expect(await isNext(j)).toBe(false);
+    const then = await heard(runner);
+    expect(then.at - first.at).toBeCloseTo(then.clock - first.clock, 0);
+  },
+);
