@@ -10,6 +10,7 @@ import type { Programme } from '../domain/programme/programme.ts';
 import type { Result } from '../domain/result.ts';
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
+import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 
 /** Which session: week and session count from 1. */
 export interface Choice {
@@ -233,4 +234,6 @@ export interface App {
   readonly device: StoreApi<DeviceState>;
   readonly updates: StoreApi<UpdatesState>;
   readonly exporter: Exporter;
+  readonly received: StoreApi<ReceivedState>;
+  readonly publishing: StoreApi<PublishingState>;
 }

@@ -1,5 +1,7 @@
 import { readEntry } from '../domain/log/read-entry.ts';
 import type { App } from './contract.ts';
+import { createPublishing } from './exchange-publish.ts';
+import { createReceived, showCame } from './exchange-receive.ts';
 import { createExporter } from './exporter.ts';
 import { createLog, showEntries } from './log.ts';
 import { createPack } from './pack.ts';
@@ -22,6 +24,8 @@ export function createApp(ports: Ports): RunningApp {
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
   const log = createLog(clock, store, queue);
+  const received = createReceived({ ports: ports.exchange, clock, programmes });
+  const publishing = createPublishing({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings, pack, log });
 
   async function load(): Promise<void> {
@@ -42,6 +46,7 @@ export function createApp(ports: Ports): RunningApp {
     );
     log.setState({ ready: true });
     await session.found(value.journals);
+    await showCame(received, value.programmes);
   }
 
   return {
@@ -53,6 +58,8 @@ export function createApp(ports: Ports): RunningApp {
     device: ports.device.state,
     updates: ports.updates.store,
     exporter: createExporter({ programmes, settings, pack, share: ports.share }),
+    received,
+    publishing,
     loaded: load(),
   };
 }

@@ -2,8 +2,8 @@
  * What the screens may know and ask of sending and receiving programmes. Both stores are small;
  * codec, keys and codes are loaded when they are first needed.
  */
-import type { Verdict } from '../domain/exchange/decide.ts';
-import type { ExchangeProblem } from '../domain/exchange/problem.ts';
+import type { Acceptance, Verdict } from '../domain/exchange/decide.ts';
+import type { ExchangeProblem, KeyProblem } from '../domain/exchange/problem.ts';
 import type { Programme } from '../domain/programme/programme.ts';
 import type { Result } from '../domain/result.ts';
 import type { StoreProblem } from './ports.ts';
@@ -30,12 +30,7 @@ export interface Preview {
   readonly choices: readonly Acceptance[];
 }
 
-/**
- * `keep` stores a new one, or an update in the place of what is there, log and place carried
- * over. `keep-apart` stores it beside what is there, as a programme of its own. `take-over` is
- * `keep` after the six digits were compared, or over a different text of the same revision.
- */
-export type Acceptance = 'keep' | 'keep-apart' | 'take-over';
+export type { Acceptance, Verdict };
 
 /** "revision 2, from Imogen, received Mon 20:14" */
 export interface Came {
@@ -96,17 +91,7 @@ export type KeysView =
       readonly savedAt?: number;
     };
 
-export type KeyProblem =
-  /** Fewer than `PASSPHRASE_MIN` characters. */
-  | { readonly code: 'passphrase-short' }
-  | { readonly code: 'passphrase-wrong' }
-  | { readonly code: 'backup-damaged' }
-  | { readonly code: 'backup-newer' }
-  /** This browser has no cryptography here: the page is not served over https or localhost. */
-  | { readonly code: 'no-crypto' }
-  | { readonly code: 'no-keys' }
-  | { readonly code: 'not-backed-up' }
-  | { readonly code: 'not-kept'; readonly detail: string };
+export type { ExchangeProblem, KeyProblem };
 
 /** One QR symbol, its quiet zone of four modules included. */
 export interface Code {
@@ -172,6 +157,3 @@ export interface PublishingState {
   /** Through the share sheet, or saved: the `.txt` of a sending. */
   give(sending: Sending): Promise<void>;
 }
-
-/** NIST SP 800-63B-4 asks 15 of a password that stands alone, as this one does. */
-export const PASSPHRASE_MIN = 15;

@@ -12,6 +12,7 @@ import type { Lease } from '../domain/session/lease.ts';
 import type { VoicePack } from '../domain/track/pack.ts';
 import type { Ms } from '../domain/units.ts';
 import type { DeviceState, Settings, UpdatesState } from './contract.ts';
+import type { ExchangePorts } from './exchange-ports.ts';
 
 /** The one place where time is read. */
 export interface Clock {
@@ -61,10 +62,16 @@ export interface LockScreen {
 }
 
 export interface StoredProgramme {
+  /** Under which this phone keeps it: the programme's own id, or that with a number behind a point. */
   readonly id: string;
   /** Exactly as it came in. */
   readonly text: string;
   readonly cameAt: number;
+  /** Verified when it came: over the text in UTF-8, by `key`. None: unsigned. */
+  readonly signature?: string;
+  readonly key?: string;
+  /** Keys that its leader has replaced. */
+  readonly retired?: readonly string[];
 }
 
 /** Why something could not be read or written. */
@@ -168,6 +175,7 @@ export interface Ports {
   readonly pack: PackSource;
   readonly share: FileShare;
   readonly updates: Updates;
+  readonly exchange: ExchangePorts;
   /** A random id, for a session or a tab. */
   readonly newId: () => string;
 }

@@ -41,9 +41,11 @@ export async function showStored(
   const { readProgramme, DEMO_PROGRAMME_TEXT } = await reader();
   const opened = programmes.getState().programmes;
   const kept = [...stored.programmes].sort((a, b) => a.cameAt - b.cameAt);
-  const read = [DEMO_PROGRAMME_TEXT, ...kept.map(({ text }) => text)].flatMap((text) => {
+  const demo = { text: DEMO_PROGRAMME_TEXT, id: undefined };
+  const read = [demo, ...kept].flatMap(({ text, id }) => {
     const result = readProgramme(text);
-    return result.ok ? [result.value] : [];
+    // Two of the same name are kept apart under ids of the phone's own.
+    return result.ok ? [{ ...result.value, id: id ?? result.value.id }] : [];
   });
   const all = [...read, ...opened].reduce<readonly Programme[]>(
     (list, programme) => [...without(list, programme.id), programme],

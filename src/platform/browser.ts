@@ -6,6 +6,7 @@ import { createScreenClock } from './audio/screen.ts';
 import { createSound } from './audio/sound.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
+import { createExchangePorts } from './exchange.ts';
 import { createFileShare } from './share/files.ts';
 import { connect } from './store/connection.ts';
 import { createPresence } from './store/presence.ts';
@@ -24,16 +25,20 @@ export interface Wiring {
 }
 
 /** The browser, as the app's ports. */
-export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => ({
-  clock: systemClock,
-  store: createStore(connect()),
-  sound: createSound(),
-  screen: createScreenClock(systemClock, listenToPage),
-  lockScreen: createLockScreen(artwork),
-  presence: createPresence(navigator.locks),
-  device: createDevice(),
-  pack: createPackSource(pack),
-  share: createFileShare(),
-  updates,
-  newId: () => crypto.randomUUID(),
-});
+export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
+  const connection = connect();
+  return {
+    clock: systemClock,
+    store: createStore(connection),
+    exchange: createExchangePorts(connection),
+    sound: createSound(),
+    screen: createScreenClock(systemClock, listenToPage),
+    lockScreen: createLockScreen(artwork),
+    presence: createPresence(navigator.locks),
+    device: createDevice(),
+    pack: createPackSource(pack),
+    share: createFileShare(),
+    updates,
+    newId: () => crypto.randomUUID(),
+  };
+};

@@ -14,11 +14,13 @@ import type {
   UpdatesState,
 } from '../../src/app/contract.ts';
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
+import type { PublishingState, ReceivedState } from '../../src/app/exchange-contract.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
 import { ms } from '../../src/domain/units.ts';
+import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
 
 const read = readProgramme(DEMO_PROGRAMME_TEXT);
 if (!read.ok) throw new Error('the demo programme is not a programme');
@@ -108,6 +110,8 @@ export interface FakeOptions {
   readonly device?: Partial<DeviceState>;
   readonly updates?: Partial<UpdatesState>;
   readonly programmes?: Partial<ProgrammesState>;
+  readonly received?: Partial<ReceivedState>;
+  readonly publishing?: Partial<PublishingState>;
 }
 
 export interface FakeApp extends App {
@@ -194,5 +198,9 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     ...options.updates,
   }));
   const exporter = { track: later('track') };
-  return { programmes, settings, pack, session, log, device, updates, exporter, asked };
+  const noted = (name: string, ...given: unknown[]) => void asked.push([name, ...given]);
+  const received = fakeReceived(noted, options.received);
+  const publishing = fakePublishing(noted, options.publishing);
+  const stores = { programmes, settings, pack, session, log, device, updates };
+  return { ...stores, exporter, received, publishing, asked };
 }

@@ -5,6 +5,7 @@ import { createApp, type RunningApp } from '../../src/app/create-app.ts';
 import type { LockScreen, NowPlaying, PackSource, Ports, Store } from '../../src/app/ports.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createScreenClock } from '../../src/platform/audio/screen.ts';
+import { createExchangePorts } from '../../src/platform/exchange.ts';
 import { type Connection, connect } from '../../src/platform/store/connection.ts';
 import { createStore } from '../../src/platform/store/store.ts';
 import { HandClock, settle } from './clock.ts';
@@ -109,6 +110,7 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
       })),
       setBusy: (busy) => void seen.busy.push(busy),
     },
+    exchange: { ...createExchangePorts(connection), address: () => 'https://club.example/app/' },
     newId: () => crypto.randomUUID(),
   };
   const app = createApp(ports);

@@ -21,7 +21,7 @@ const MAY_USE: Readonly<Record<string, readonly string[]>> = {
 
 /** Types that a port is described by may be named by the side that fills the port. */
 const TYPES_MAY_BE_NAMED: Readonly<Record<string, RegExp>> = {
-  platform: /^src\/app\/(contract|ports)\.ts$/,
+  platform: /^src\/app\/(exchange-)?(contract|ports)\.ts$/,
 };
 
 /** Packages that belong to one folder only. */
@@ -29,6 +29,8 @@ const BELONGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^react(-dom)?(\/|$)/, ['ui', 'main.tsx']],
   [/^wouter(\/|$)/, ['ui', 'main.tsx']],
   [/^idb$/, ['platform']],
+  [/^(jsqr|uqr)$/, ['platform']],
+  [/^fflate$/, ['domain']],
   [/^workbox-window$/, ['platform']],
   [/^workbox-(precaching|routing)$/, ['sw']],
   [/^zustand\/vanilla$/, ['app', 'platform']],

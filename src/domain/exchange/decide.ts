@@ -42,13 +42,18 @@ export interface Kept {
   readonly retired: readonly string[];
 }
 
-/** What may be done about it, the usual one first. */
+/**
+ * `keep` stores a new one, or an update in the place of what is here, log and place carried over.
+ * `keep-apart` stores it beside what is here, as a programme of its own. `take-over` is `keep`
+ * after six digits were compared, or over other content of the same revision.
+ */
 export type Acceptance = 'keep' | 'keep-apart' | 'take-over';
 
 export interface Decision {
   readonly verdict: Verdict;
   /** Which of those that are here it is about. */
   readonly about?: Kept;
+  /** What may be done, the usual one first. */
   readonly choices: readonly Acceptance[];
 }
 

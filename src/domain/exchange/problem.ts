@@ -5,19 +5,17 @@ export const EXCHANGE_CODES = [
   'camera-none',
   'camera-refused',
   'code-none',
-  'code-too-large',
   'cut-short',
   'damaged',
   'empty',
   'file-kind',
   'newer',
+  'no-crypto',
   'nothing-found',
-  'part-damaged',
-  'part-other',
   'picture',
   'programme',
-  'retired-key',
   'signature',
+  'store',
   'too-large',
 ] as const;
 export type ExchangeCode = (typeof EXCHANGE_CODES)[number];
@@ -26,4 +24,21 @@ export interface ExchangeProblem {
   readonly code: ExchangeCode;
   /** For `programme`: what is wrong with the file inside, first things first. */
   readonly problems?: readonly ProgrammeProblem[];
+}
+
+/** Why a leader's keys could not be made, read or used. */
+export const KEY_CODES = [
+  'backup-damaged',
+  'backup-newer',
+  'no-crypto',
+  'no-keys',
+  'not-backed-up',
+  'not-kept',
+  'passphrase-short',
+  'passphrase-wrong',
+] as const;
+export type KeyCode = (typeof KEY_CODES)[number];
+
+export interface KeyProblem {
+  readonly code: KeyCode;
 }

@@ -22,6 +22,13 @@ export const MIGRATIONS: readonly Migration[] = [
       db.createObjectStore('meta');
     },
   },
+  {
+    name: 'keys-and-what-was-sent',
+    up(db) {
+      db.createObjectStore('keys');
+      db.createObjectStore('sent', { keyPath: 'id' });
+    },
+  },
 ];
 
 export const VERSION = MIGRATIONS.length;

@@ -1,5 +1,7 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import type { Settings } from '../../app/contract.ts';
+import type { Sent } from '../../app/exchange-contract.ts';
+import type { OwnKeys } from '../../app/exchange-ports.ts';
 import type { StoredProgramme } from '../../app/ports.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
@@ -10,6 +12,13 @@ export interface JournalRecord {
   readonly format: 'towpath-journal/1';
   readonly session: string;
   readonly event: SessionEvent;
+}
+
+/** The leader's keys. The private halves cannot be read out, only used. */
+export interface LeaderRecord extends OwnKeys {
+  readonly format: 'towpath-leader/1';
+  readonly signWith: CryptoKey;
+  readonly openWith: CryptoKey;
 }
 
 export interface TowpathSchema extends DBSchema {
@@ -25,6 +34,10 @@ export interface TowpathSchema extends DBSchema {
   log: { key: string; value: LogEntry; indexes: { startedAt: number } };
   /** One record, under `lease`. */
   meta: { key: string; value: Lease };
+  /** One record, under `leader`. */
+  keys: { key: string; value: LeaderRecord };
+  /** What was last sent from this phone, by programme id. */
+  sent: { key: string; value: Sent };
 }
 
 export type StoreName = StoreNames<TowpathSchema>;

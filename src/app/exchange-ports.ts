@@ -1,0 +1,77 @@
+/** What sending and receiving need of the world. */
+import type { Claim } from '../domain/exchange/incoming.ts';
+import type { ExchangeCode, KeyProblem } from '../domain/exchange/problem.ts';
+import type { Succession } from '../domain/exchange/succession.ts';
+import type { Result } from '../domain/result.ts';
+import type { Code, Sent } from './exchange-contract.ts';
+import type { StoredProgramme, StoreProblem } from './ports.ts';
+
+export interface Verifier {
+  /** Whether a signature is right. `no-crypto`: this page may not ask, so nobody can tell. */
+  verify(claim: Claim): Promise<Result<boolean, 'no-crypto'>>;
+  /** Six digits of a key in a programme, to be compared in person. Slow on purpose. */
+  digits(key: string, programmeId: string): Promise<Result<string, 'no-crypto'>>;
+}
+
+/** What is known of the leader's own keys. The private halves never leave the platform. */
+export interface OwnKeys {
+  readonly sign: string;
+  readonly seal: string;
+  /** Keys that these came after, oldest first. */
+  readonly was: readonly Succession[];
+  readonly madeAt: number;
+  /** When the backup file was last given out. */
+  readonly savedAt?: number;
+  /** The backup file, locked with the passphrase that it was made with. */
+  readonly backup: string;
+}
+
+export interface NewKeys {
+  readonly passphrase: string;
+  /** What the backup file says of itself to whoever opens it. */
+  readonly words: string;
+  /** UTC milliseconds. */
+  readonly at: number;
+}
+
+export interface LeaderKeysPort {
+  read(): Promise<Result<OwnKeys | undefined, KeyProblem>>;
+  /** Makes both pairs and their backup, and keeps them. Keys that are there stay. */
+  make(wish: NewKeys): Promise<Result<OwnKeys, KeyProblem>>;
+  /** Takes keys over from a backup file. Keys that are there are replaced. */
+  restore(backup: string, passphrase: string, at: number): Promise<Result<OwnKeys, KeyProblem>>;
+  /** New pairs; the old signing key signs the new one and is then forgotten. */
+  replace(wish: NewKeys): Promise<Result<OwnKeys, KeyProblem>>;
+  /** The backup file was given out. */
+  saved(at: number): Promise<Result<OwnKeys, KeyProblem>>;
+  /** ECDSA with P-256 and SHA-256, base64url. */
+  sign(bytes: Uint8Array<ArrayBuffer>): Promise<Result<string, KeyProblem>>;
+}
+
+export interface Codes {
+  /** A QR symbol with error correction M; nothing when version 25 does not hold it. */
+  draw(text: string): Promise<Code | undefined>;
+  /** Texts of all symbols that can be read in a picture. */
+  inPicture(picture: Blob): Promise<Result<readonly string[], ExchangeCode>>;
+  /** Looks through the camera and tells every text it sees, again and again, until stopped. */
+  watch(
+    video: HTMLVideoElement,
+    saw: (text: string) => void,
+  ): Promise<Result<() => void, ExchangeCode>>;
+}
+
+export interface ExchangeStore {
+  programmes(): Promise<Result<readonly StoredProgramme[], StoreProblem>>;
+  putProgramme(programme: StoredProgramme): Promise<Result<void, StoreProblem>>;
+  sent(): Promise<Result<readonly Sent[], StoreProblem>>;
+  putSent(sent: Sent): Promise<Result<void, StoreProblem>>;
+}
+
+export interface ExchangePorts {
+  readonly verifier: Verifier;
+  readonly keys: LeaderKeysPort;
+  readonly codes: Codes;
+  readonly store: ExchangeStore;
+  /** The address of the app, without its fragment. */
+  readonly address: () => string;
+}

@@ -1,0 +1,63 @@
+import type { ExchangeStore, LeaderKeysPort, Verifier } from '../../app/exchange-ports.ts';
+import { fail } from '../../domain/result.ts';
+import type { Connection } from '../store/connection.ts';
+
+/** Checks what was signed. Its parts are fetched when the first signature comes. */
+export const createVerifier = (): Verifier => ({
+  async verify({ key, bytes, signature }) {
+    const { isRight, subtle } = await import('./curve.ts');
+    const crypto = subtle();
+    if (crypto === undefined) return fail('no-crypto');
+    return { ok: true, value: await isRight(crypto, key, bytes, signature) };
+  },
+  async digits(key, programmeId) {
+    const { digitsOf, subtle } = await import('./curve.ts');
+    const crypto = subtle();
+    return crypto === undefined ? fail('no-crypto') : digitsOf(crypto, key, programmeId);
+  },
+});
+
+/** The leader's own keys. Their parts are fetched when someone begins to lead. */
+export function createKeys(connection: Connection): LeaderKeysPort {
+  let opened: Promise<LeaderKeysPort> | undefined;
+  const keys = (): Promise<LeaderKeysPort> => {
+    opened ??= import('./leader.ts').then(({ createLeaderKeys }) => createLeaderKeys(connection));
+    return opened;
+  };
+  return {
+    read: async () => (await keys()).read(),
+    make: async (wish) => (await keys()).make(wish),
+    restore: async (backup, passphrase, at) => (await keys()).restore(backup, passphrase, at),
+    replace: async (wish) => (await keys()).replace(wish),
+    saved: async (at) => (await keys()).saved(at),
+    sign: async (bytes) => (await keys()).sign(bytes),
+  };
+}
+
+/** Programmes that came and programmes that went. Success means that the transaction completed. */
+export const createExchangeStore = (connection: Connection): ExchangeStore => ({
+  programmes: () =>
+    connection.read(['programmes'], (tx) => tx.objectStore('programmes').getAll()) as ReturnType<
+      ExchangeStore['programmes']
+    >,
+  putProgramme: (programme) => put(connection, 'programmes', programme),
+  sent: () =>
+    connection.read(['sent'], (tx) => tx.objectStore('sent').getAll()) as ReturnType<
+      ExchangeStore['sent']
+    >,
+  putSent: (sent) => put(connection, 'sent', sent),
+});
+
+const put = (
+  connection: Connection,
+  name: 'programmes' | 'sent',
+  value: unknown,
+): ReturnType<ExchangeStore['putSent']> =>
+  connection.write(
+    [name],
+    async (tx) => {
+      const store = tx.objectStore(name) as unknown as { put(v: unknown): Promise<unknown> };
+      await store.put(value);
+    },
+    true,
+  );
