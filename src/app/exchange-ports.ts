@@ -7,10 +7,10 @@ import type { Code, Sent } from './exchange-contract.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 
 export interface Verifier {
-  /** Whether a signature is right. `no-crypto`: this page may not ask, so nobody can tell. */
-  verify(claim: Claim): Promise<Result<boolean, 'no-crypto'>>;
+  /** Whether a signature is right. `not-secure`: this page may not ask, so nobody can tell. */
+  verify(claim: Claim): Promise<Result<boolean, 'not-secure'>>;
   /** Six digits of a key in a programme, to be compared in person. Slow on purpose. */
-  digits(key: string, programmeId: string): Promise<Result<string, 'no-crypto'>>;
+  digits(key: string, programmeId: string): Promise<Result<string, 'not-secure'>>;
 }
 
 /** What is known of the leader's own keys. The private halves never leave the platform. */

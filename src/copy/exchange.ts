@@ -14,7 +14,7 @@ const SENTENCES: Readonly<Record<ExchangeCode, string>> = {
   empty: 'There is nothing in it.',
   'file-kind': 'This file is neither a programme nor a picture of a code.',
   newer: 'This was made by a newer Towpath. Update this one, then open it again.',
-  'no-crypto':
+  'not-secure':
     'Who sent this cannot be checked here, because the page did not come over a secure address (https). Nothing was stored.',
   'nothing-found': 'No programme was found in this. Copy the whole message, link included.',
   picture: 'This picture cannot be opened.',
@@ -34,7 +34,7 @@ export function exchangeProblem({ code, problems = [] }: ExchangeProblem): strin
 const KEY_SENTENCES: Readonly<Record<KeyCode, string>> = {
   'backup-damaged': 'This is not a backup of keys, or it is damaged.',
   'backup-newer': 'This backup was made by a newer Towpath. Update this one first.',
-  'no-crypto':
+  'not-secure':
     'Programmes cannot be signed here, because the page did not come over a secure address (https).',
   'no-keys': 'There are no keys on this phone yet.',
   'not-backed-up': 'Save the backup of your keys first. Without it, a lost phone is a lost name.',

@@ -16,7 +16,7 @@ const dictionary = toUtf8(DICTIONARY_1);
 
 /** Raw deflate (RFC 1951) with the preset dictionary. */
 export const deflate = (bytes: Uint8Array): Uint8Array<ArrayBuffer> =>
-  new Uint8Array(deflateSync(bytes, { level: 9, mem: 12, dictionary }));
+  new Uint8Array(deflateSync(bytes, { level: 9, mem: 4, dictionary }));
 
 /**
  * What was deflated. Stops as soon as more than `limit` bytes have come out, whatever would

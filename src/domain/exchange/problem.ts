@@ -10,7 +10,7 @@ export const EXCHANGE_CODES = [
   'empty',
   'file-kind',
   'newer',
-  'no-crypto',
+  'not-secure',
   'nothing-found',
   'picture',
   'programme',
@@ -30,7 +30,7 @@ export interface ExchangeProblem {
 export const KEY_CODES = [
   'backup-damaged',
   'backup-newer',
-  'no-crypto',
+  'not-secure',
   'no-keys',
   'not-backed-up',
   'not-kept',

@@ -97,7 +97,7 @@ export async function digitsOf(
   crypto: SubtleCrypto,
   key: string,
   programmeId: string,
-): Promise<Result<string, 'no-crypto'>> {
+): Promise<Result<string, 'not-secure'>> {
   const words = new TextEncoder();
   try {
     const material = await crypto.importKey('raw', words.encode(key), 'PBKDF2', false, [
@@ -109,6 +109,6 @@ export async function digitsOf(
     const digits = String(bits % 10n ** BigInt(DIGITS)).padStart(DIGITS, '0');
     return ok(`${digits.slice(0, 3)} ${digits.slice(3)}`);
   } catch {
-    return fail('no-crypto');
+    return fail('not-secure');
   }
 }

@@ -7,13 +7,13 @@ export const createVerifier = (): Verifier => ({
   async verify({ key, bytes, signature }) {
     const { isRight, subtle } = await import('./curve.ts');
     const crypto = subtle();
-    if (crypto === undefined) return fail('no-crypto');
+    if (crypto === undefined) return fail('not-secure');
     return { ok: true, value: await isRight(crypto, key, bytes, signature) };
   },
   async digits(key, programmeId) {
     const { digitsOf, subtle } = await import('./curve.ts');
     const crypto = subtle();
-    return crypto === undefined ? fail('no-crypto') : digitsOf(crypto, key, programmeId);
+    return crypto === undefined ? fail('not-secure') : digitsOf(crypto, key, programmeId);
   },
 });
 

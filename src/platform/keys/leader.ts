@@ -65,7 +65,7 @@ export function createLeaderKeys(connection: Connection): LeaderKeysPort {
     },
     async make(wish) {
       const crypto = subtle();
-      if (crypto === undefined) return problem('no-crypto');
+      if (crypto === undefined) return problem('not-secure');
       if (!isLongEnough(wish.passphrase)) return problem('passphrase-short');
       const found = await record();
       if (!found.ok) return found;
@@ -74,7 +74,7 @@ export function createLeaderKeys(connection: Connection): LeaderKeysPort {
     },
     async replace(wish) {
       const crypto = subtle();
-      if (crypto === undefined) return problem('no-crypto');
+      if (crypto === undefined) return problem('not-secure');
       if (!isLongEnough(wish.passphrase)) return problem('passphrase-short');
       const found = await record();
       if (!found.ok) return found;
@@ -83,7 +83,7 @@ export function createLeaderKeys(connection: Connection): LeaderKeysPort {
     },
     async restore(backup, passphrase, at) {
       const crypto = subtle();
-      if (crypto === undefined) return problem('no-crypto');
+      if (crypto === undefined) return problem('not-secure');
       const opened = await openBackup(crypto, backup, passphrase);
       if (!opened.ok) return opened;
       const restored = await fromBackup(crypto, opened.value, backup, at);
@@ -96,7 +96,7 @@ export function createLeaderKeys(connection: Connection): LeaderKeysPort {
     },
     async sign(bytes) {
       const crypto = subtle();
-      if (crypto === undefined) return problem('no-crypto');
+      if (crypto === undefined) return problem('not-secure');
       const found = await record();
       if (!found.ok) return found;
       if (found.value === undefined) return problem('no-keys');
