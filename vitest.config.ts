@@ -5,7 +5,8 @@ const MINUTE = 60_000;
 
 /**
  * The steps of `npm test`. `unit` and `ui` need Node only; `built` and `journeys` need `dist`;
- * `sound`, `voice` and `journeys` need Debian's decoders, recogniser and browser.
+ * `sound`, `voice`, `codes` and
+ * `journeys` need Debian's decoders, recogniser and browser.
  */
 export default defineConfig({
   plugins: [react()],
@@ -23,6 +24,7 @@ export default defineConfig({
             'tests/ui/**',
             'tests/sound/**',
             'tests/voice/**',
+            'tests/codes/**',
             'tests/built/**',
             'tests/journeys/**',
           ],
@@ -51,6 +53,10 @@ export default defineConfig({
           testTimeout: 10 * MINUTE,
           hookTimeout: 10 * MINUTE,
         },
+      },
+      {
+        extends: true,
+        test: { name: 'codes', include: ['tests/codes/**/*.test.ts'], testTimeout: MINUTE },
       },
       {
         extends: true,

@@ -13,6 +13,8 @@ const PACKAGES = {
   flite: '/usr/bin/flite',
   pocketsphinx: '/usr/bin/pocketsphinx_batch',
   'pocketsphinx-en-us': '/usr/share/pocketsphinx/model/en-us/en-us/mdef',
+  'zbar-tools': '/usr/bin/zbarimg',
+  imagemagick: '/usr/bin/convert',
   'fonts-dejavu-core': '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf',
 };
 

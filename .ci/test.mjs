@@ -36,6 +36,7 @@ const STEPS = [
   { name: 'built', says: 'size and safety of the build', run: [vitest('built')], needs: ['build'] },
   { name: 'sound', says: 'the sound, decoded and measured', run: [vitest('sound')] },
   { name: 'voice', says: 'the voice, heard by a recogniser', run: [vitest('voice')] },
+  { name: 'codes', says: 'codes, read by another decoder', run: [vitest('codes')] },
   { name: 'journeys', says: 'a real browser', run: [vitest('journeys')], needs: ['build'] },
 ];
 
@@ -49,7 +50,8 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 const wanted = asked.length === 0 ? STEPS : STEPS.filter((step) => isWanted(step.name));
-if (wanted.some((step) => ['sound', 'voice', 'journeys'].includes(step.name))) provideTools();
+if (wanted.some((step) => ['sound', 'voice', 'codes', 'journeys'].includes(step.name)))
+  provideTools();
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 

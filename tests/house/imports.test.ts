@@ -29,7 +29,7 @@ const BELONGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^react(-dom)?(\/|$)/, ['ui', 'main.tsx']],
   [/^wouter(\/|$)/, ['ui', 'main.tsx']],
   [/^idb$/, ['platform']],
-  [/^(jsqr|uqr)$/, ['platform']],
+  [/^(qr|uqr)(\/|$)/, ['platform']],
   [/^fflate$/, ['domain']],
   [/^workbox-window$/, ['platform']],
   [/^workbox-(precaching|routing)$/, ['sw']],

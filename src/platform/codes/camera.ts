@@ -1,6 +1,6 @@
 import type { ExchangeCode } from '../../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
-import { decodePixels } from './decode.ts';
+import { decodeFrame } from './decode.ts';
 import { pixelsOf } from './picture.ts';
 
 /** Long enough for a slow phone to decode one frame and still show the camera's picture. */
@@ -37,7 +37,8 @@ export async function watchCamera(
     const { videoWidth: width, videoHeight: height } = video;
     if (width === 0) return;
     const pixels = pixelsOf(video, { width, height }, EDGE);
-    for (const text of pixels === undefined ? [] : decodePixels(pixels, 1)) saw(text);
+    const text = pixels && decodeFrame(pixels);
+    if (text !== undefined) saw(text);
   }, LOOK_EVERY_MS);
   return ok(() => {
     clearInterval(timer);

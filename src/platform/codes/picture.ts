@@ -1,6 +1,6 @@
 import type { ExchangeCode } from '../../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
-import { decodePixels, type Pixels } from './decode.ts';
+import { decodePicture, type Pixels } from './decode.ts';
 
 /** Largest picture file that is opened. */
 const PICTURE_MAX_BYTES = 30 * 1024 * 1024;
@@ -39,7 +39,7 @@ export async function readPicture(picture: Blob): Promise<Result<readonly string
   const texts = new Set<string>();
   for (const edge of EDGES) {
     const pixels = pixelsOf(bitmap, bitmap, edge);
-    for (const text of pixels === undefined ? [] : decodePixels(pixels)) texts.add(text);
+    for (const text of pixels === undefined ? [] : await decodePicture(pixels)) texts.add(text);
     if (texts.size > 0) break;
   }
   bitmap.close();
