@@ -40,8 +40,8 @@ export interface FillWith {
  * Fill the widest gaps with effort and reminders, so that it is never quiet for long.
  *
  * Effort is said in the harder segments of the main part. Reminders take turns in the leader's
- * order, spoken ones alone as words. Where neither is due, and for a reminder in the leader's own
- * words, which is shown and not spoken, the activity and what is left of it are said.
+ * order. Where neither is due but quiet would last too long, and for a reminder in the leader's
+ * own words, which is shown and not spoken, the activity and what is left of it are said.
  */
 export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: FillWith): void {
   const { talk, reminders, lengths } = options;
@@ -60,7 +60,9 @@ export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: Fi
   const choose = chooser(timeline, rooms, options, habit);
   for (const slot of slots) {
     const { room } = slot.gap;
-    const { kind, phrase, note } = choose(slot);
+    const filler = choose(slot);
+    if (filler === undefined) continue;
+    const { kind, phrase, note } = filler;
     putAt(room, { kind, segment: room.segment.index, note }, phrase, slot.at, lengths);
   }
 }
@@ -77,7 +79,7 @@ function chooser(
   rooms: readonly Room[],
   { reminders, target }: FillWith,
   { again }: Habit,
-): (slot: Slot) => Filler {
+): (slot: Slot) => Filler | undefined {
   const effortAt = rooms.flatMap(({ cues }) => cues.filter(saysEffort).map(({ at }) => at));
   const saidAt = new Map<string, Ms>();
   let turn = 0;
@@ -113,7 +115,7 @@ function chooser(
       return timeLeft(slot, reminder);
     }
     since.others = 0;
-    return timeLeft(slot);
+    return slot.needed ? timeLeft(slot) : undefined;
   };
 }
 
