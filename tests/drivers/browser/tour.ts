@@ -14,6 +14,7 @@ import {
   moveTo,
   openFile,
   openSession,
+  rate,
   SEVERAL,
   start,
   visit,
@@ -116,7 +117,7 @@ async function afterwards(page: Page, stop: Stop): Promise<void> {
   await button(page, running.endYes).click();
   await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
   await stop('how hard', false);
-  await page.getByRole('radio', { name: /^7/ }).check({ force: true });
+  await rate(page, 7);
   await page.getByRole('checkbox').first().check({ force: true });
   await page.getByText(felt.niggleYes).click();
   await page.getByLabel(felt.note).fill('Wind from the sea');

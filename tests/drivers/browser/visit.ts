@@ -87,6 +87,12 @@ export async function start(page: Page): Promise<void> {
   await button(page, running.hold).waitFor();
 }
 
+/** Says how hard it was. The number is what is seen; the radio button in it is for readers. */
+export async function rate(page: Page, effort: number): Promise<void> {
+  const radio = page.getByRole('radio', { name: new RegExp(`^${effort}: `) });
+  await page.locator('label', { has: radio }).click();
+}
+
 /** The demo's first session of its first group, running. */
 export async function startDemo(page: Page): Promise<void> {
   await page.getByRole('link', { name: welcome.choose }).first().click();
