@@ -1678,7 +1678,7 @@ function peg$parse(input, options) {
   }
 
   function peg$parseLast() {
-    let s0, s1, s2, s3, s4, s5, s6, s7, s8;
+    let s0, s1, s2, s3, s4, s5, s6, s7;
 
     s0 = peg$currPos;
     s1 = peg$parseNext();
@@ -1692,10 +1692,9 @@ function peg$parse(input, options) {
         s4.push(s5);
         s5 = peg$parseNext();
       }
-      s5 = peg$parse_();
-      s6 = peg$parseWord();
-      if (s6 !== peg$FAILED) {
-        s4 = [s4, s5, s6];
+      s5 = peg$parseActivityFollows();
+      if (s5 !== peg$FAILED) {
+        s4 = [s4, s5];
         s3 = s4;
       } else {
         peg$currPos = s3;
@@ -1725,16 +1724,7 @@ function peg$parse(input, options) {
       if (s1 !== peg$FAILED) {
         s2 = peg$currPos;
         peg$silentFails++;
-        s3 = peg$currPos;
-        s4 = peg$parse_();
-        s5 = peg$parseWord();
-        if (s5 !== peg$FAILED) {
-          s4 = [s4, s5];
-          s3 = s4;
-        } else {
-          peg$currPos = s3;
-          s3 = peg$FAILED;
-        }
+        s3 = peg$parseActivityFollows();
         peg$silentFails--;
         if (s3 === peg$FAILED) {
           s2 = undefined;
@@ -1765,10 +1755,9 @@ function peg$parse(input, options) {
               s6 = peg$FAILED;
             }
             if (s6 !== peg$FAILED) {
-              s7 = peg$parse_();
-              s8 = peg$parseWord();
-              if (s8 !== peg$FAILED) {
-                s5 = [s5, s6, s7, s8];
+              s7 = peg$parseActivityFollows();
+              if (s7 !== peg$FAILED) {
+                s5 = [s5, s6, s7];
                 s4 = s5;
               } else {
                 peg$currPos = s4;
@@ -1804,6 +1793,48 @@ function peg$parse(input, options) {
         peg$currPos = s0;
         s0 = peg$FAILED;
       }
+    }
+
+    return s0;
+  }
+
+  function peg$parseActivityFollows() {
+    let s0, s1, s2, s3, s4, s5;
+
+    s0 = peg$currPos;
+    s1 = peg$parse_();
+    s2 = peg$currPos;
+    if (input.substr(peg$currPos, 2) === peg$c16) {
+      s3 = peg$c16;
+      peg$currPos += 2;
+    } else {
+      s3 = peg$FAILED;
+      if (peg$silentFails === 0) { peg$fail(peg$e17); }
+    }
+    if (s3 !== peg$FAILED) {
+      s4 = peg$parseWordEnd();
+      if (s4 !== peg$FAILED) {
+        s5 = peg$parse_();
+        s3 = [s3, s4, s5];
+        s2 = s3;
+      } else {
+        peg$currPos = s2;
+        s2 = peg$FAILED;
+      }
+    } else {
+      peg$currPos = s2;
+      s2 = peg$FAILED;
+    }
+    if (s2 === peg$FAILED) {
+      s2 = null;
+    }
+    s3 = peg$parseWord();
+    if (s3 !== peg$FAILED) {
+      s1 = [s1, s2, s3];
+      s0 = s1;
+    } else {
+      peg$currPos = s0;
+      s0 = peg$FAILED;
     }
 
     return s0;

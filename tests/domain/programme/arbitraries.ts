@@ -115,36 +115,58 @@ const durations = (length: number): readonly string[] => {
   return all;
 };
 
-const writtenStep = fc
+/** A text with what its writer meant by it, in seconds. */
+export interface Written {
+  readonly text: string;
+  readonly seconds: number;
+  readonly runSeconds: number;
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+
+const writtenStep: fc.Arbitrary<Written> = fc
   .tuple(fc.integer({ min: 5, max: 200 }), fc.constantFrom(...ACTIVITIES), fc.nat(), fc.nat(3))
-  .map(([length, activity, pick, order]) => {
-    const all = durations(length);
+  .map(([seconds, activity, pick, order]) => {
+    const all = durations(seconds);
     const duration = all[pick % all.length] ?? '';
-    if (order === 0) return `${activity} ${duration}`;
-    return order === 1 ? `${activity.toUpperCase()} for ${duration}` : `${duration} ${activity}`;
+    const text = [
+      `${activity} ${duration}`,
+      `${activity.toUpperCase()} for ${duration}`,
+      `${duration} ${activity}`,
+      `${duration} of ${activity}`,
+    ][order];
+    return { text: text ?? '', seconds, runSeconds: /jog|run/.test(activity) ? seconds : 0 };
+  });
+
+const writtenRepeat: fc.Arbitrary<Written> = fc
+  .tuple(
+    fc.integer({ min: 1, max: 6 }),
+    fc.array(writtenStep, { minLength: 1, maxLength: 3 }),
+    fc.constantFrom(', ', ' / ', ' and ', '; ', '\n'),
+    fc.nat(2),
+  )
+  .map(([count, steps, between, order]) => {
+    const inside = steps.map(({ text }) => text).join(between);
+    const text = [
+      `${count} x (${inside})`,
+      `(${inside}) × ${count}`,
+      `${count} sets of (${inside})`,
+    ];
+    return {
+      text: text[order] ?? '',
+      seconds: count * sum(steps.map(({ seconds }) => seconds)),
+      runSeconds: count * sum(steps.map(({ runSeconds }) => runSeconds)),
+    };
   });
 
 const separator = fc.constantFrom('; ', ', ', ' + ', ' then ', '\n', ';\n', ', then ');
 
 /** Sessions spelled in any of the ways that are allowed. */
-export const written: fc.Arbitrary<string> = fc
-  .array(
-    fc.oneof(
-      writtenStep,
-      fc
-        .tuple(
-          fc.integer({ min: 1, max: 6 }),
-          fc.array(writtenStep, { minLength: 1, maxLength: 3 }),
-          fc.constantFrom(', ', ' / ', ' and ', '; '),
-        )
-        .map(([count, steps, between]) => `${count} x (${steps.join(between)})`),
-    ),
-    { minLength: 1, maxLength: 6 },
-  )
-  .chain((items) =>
-    fc.tuple(
-      fc.constant(items),
-      fc.array(separator, { minLength: items.length, maxLength: items.length }),
-    ),
-  )
-  .map(([items, between]) => items.map((text, n) => `${n > 0 ? between[n] : ''}${text}`).join(''));
+export const written: fc.Arbitrary<Written> = fc
+  .array(fc.tuple(fc.oneof(writtenStep, writtenRepeat), separator), { minLength: 1, maxLength: 6 })
+  .map((items) => ({
+    text: items.map(([{ text }, between], n) => `${n > 0 ? between : ''}${text}`).join(''),
+    seconds: sum(items.map(([{ seconds }]) => seconds)),
+    runSeconds: sum(items.map(([{ runSeconds }]) => runSeconds)),
+  }))
+  .filter(({ seconds }) => seconds <= 9000);

@@ -26,9 +26,7 @@ describe('formatting a session', () => {
 
   it('PLAN-5 however it was spelled, its tidy text is the same plan, and stays as it is', () => {
     fc.assert(
-      fc.property(written, (text) => {
-        const first = parsePlan(text);
-        fc.pre(first.ok || first.error.code !== 'session-long');
+      fc.property(written, ({ text }) => {
         const made = read(text);
         const again = formatPlan(made);
         expect(read(again)).toEqual(made);
