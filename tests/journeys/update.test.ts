@@ -79,6 +79,7 @@ journey(
     await seconds(1);
     const first = await heard(runner);
     // The offer stands in the first tab from before; a yes there must do nothing now.
+    await j.page.bringToFront();
     await button(j.page, common.update.apply).click();
     await seconds(3);
     expect(await isNext(j)).toBe(false);
