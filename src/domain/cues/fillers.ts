@@ -55,7 +55,10 @@ export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: Fi
   const slots = chooseSlots(rooms.flatMap(gapsOf), {
     bound: habit.bound,
     least: habit.least + longest,
-    wanted: Math.min((reminders.length + 1) * habit.rounds, timeline.total / habit.oneIn),
+    wanted: Math.min(
+      reminders.length * habit.rounds + effortsWanted(timeline, rooms, habit),
+      timeline.total / habit.oneIn,
+    ),
   });
   const choose = chooser(timeline, rooms, options, habit);
   for (const slot of slots) {
@@ -126,6 +129,15 @@ const sayLeft = (segment: Segment, at: Ms): Phrase => [
   ...sayActivity(segment.activity),
   ...sayTimeLeft(ms(segment.end - at)),
 ];
+
+/** How many times effort may come up again in the main part, besides where it is said with a change. */
+function effortsWanted({ segments }: Timeline, rooms: readonly Room[], habit: Habit): number {
+  const work = segments.filter((segment) => isWork(segments, segment));
+  const first = rooms.flatMap(({ cues }) => cues).find(saysEffort);
+  const from = first?.at ?? (work[0]?.start ?? 0) - habit.again;
+  const until = work.at(-1)?.end ?? 0;
+  return Math.max(0, Math.min(habit.rounds, Math.floor((until - from) / habit.again)));
+}
 
 /** A main segment that is no easier than the main segments beside it. */
 function isWork(segments: readonly Segment[], segment: Segment): boolean {
