@@ -188,13 +188,15 @@ describe('what a screen is told', () => {
     expect(view(tab).offers.undo).toBeNull();
   });
 
-  it('PLAY-22 an interruption tells since when, and what was missed when it is long', async () => {
+  it('PLAY-14 who comes back to an interrupted session is told since when it has been silent', async () => {
     const tab = await running();
     await tab.clock.pass(70);
     tab.sound.take();
     expect(view(tab)).toMatchObject({ state: 'interrupted' });
     expect(view(tab).gap).toBeUndefined();
     await tab.clock.pass(100);
+    expect(view(tab).gap).toBeUndefined();
+    tab.sound.say('woke');
     expect(view(tab).gap).toMatchObject({ position: 70_000 });
     asks(tab).afterGap('go-on');
     expect(view(tab)).toMatchObject({ state: 'running', position: 67_000 });
