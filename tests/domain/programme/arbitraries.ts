@@ -7,9 +7,9 @@ import { firstForbidden } from '../../../src/domain/programme/unseen.ts';
 import { ms } from '../../../src/domain/units.ts';
 
 const seconds = fc.oneof(
-  fc.integer({ min: 5, max: 120 }),
-  fc.integer({ min: 1, max: 30 }).map((n) => n * 60),
-  fc.integer({ min: 5, max: 9000 }),
+  { weight: 5, arbitrary: fc.integer({ min: 5, max: 120 }) },
+  { weight: 2, arbitrary: fc.integer({ min: 1, max: 10 }).map((n) => n * 60) },
+  { weight: 1, arbitrary: fc.integer({ min: 5, max: 9000 }) },
 );
 
 /** What a note can hold: no quote that ends it, nothing unseen, no blanks around it. */
