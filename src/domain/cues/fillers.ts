@@ -26,7 +26,7 @@ const HABITS: Readonly<Record<Exclude<Talk, 'few'>, Habit>> = {
   many: { bound: 90_000, least: 15_000, rounds: 2, oneIn: 60_000, again: 360_000 },
 };
 
-/** In one segment, what is left of it is said after so many other things. */
+/** In one segment, what is left of it is said after so many other things, where quiet must end. */
 const THEN_TIME_LEFT = 2;
 
 export interface FillWith {
@@ -98,7 +98,7 @@ function chooser(
     const { at } = slot;
     const { segment } = slot.gap.room;
     if (since.segment !== segment.index) since = { segment: segment.index, others: 0 };
-    if (since.others >= THEN_TIME_LEFT) {
+    if (slot.needed && since.others >= THEN_TIME_LEFT) {
       since.others = 0;
       return timeLeft(slot);
     }

@@ -77,6 +77,15 @@ describe('places for reminders and effort', () => {
     ]);
   });
 
+  test('CUE-12 places that are wanted and not needed get no time left', () => {
+    // "Many" fills the last minute of the warm-up as well, where it is never quiet for 90 s.
+    const text = '5 min easy walk; 7 x (1 min walk, 2 min brisk walk); 5 min easy walk';
+    const reminders = ['stand-tall', 'even-arms', 'light-steps', 'sip', 'uphill', 'downhill'];
+    const said = fillers(text, reminders, 'many');
+    expect(said.filter(([at]) => 241 < Number(at) && Number(at) < 290)).toHaveLength(1);
+    expect(said.filter(([, words]) => String(words).includes('seconds to go'))).toEqual([]);
+  });
+
   test('CUE-11 a single reminder is not repeated within 10 min at usual', () => {
     const times = fillers('main: 60 min run', ['stand-tall']).filter(([, words]) => words === TALL);
     expect(times.length).toBeGreaterThanOrEqual(4);
