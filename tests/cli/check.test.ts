@@ -89,6 +89,14 @@ describe('npm run check', () => {
     expect(run(link).status).toBe(0);
   });
 
+  it('FILE-14 a relative place is meant from where the command was called', async () => {
+    written('near.json', DEMO_PROGRAMME_TEXT);
+    expect((await check(['near.json'], folder)).ok).toBe(true);
+    expect((await check(['near.json'], root)).errors).toEqual([
+      { path: '', message: 'There is no such file.' },
+    ]);
+  });
+
   it.each([
     ['no argument', [], 'Give one programme file: npm run check -- FILE'],
     ['two files', ['a.json', 'b.json'], 'Give one programme file: npm run check -- FILE'],
@@ -116,7 +124,7 @@ describe('npm run check', () => {
       'The file cannot be read.',
     ],
   ])('FILE-14 %s is answered in one sentence', async (_name, args, message) => {
-    expect(await check(args)).toEqual({
+    expect(await check(args, folder)).toEqual({
       ok: false,
       errors: [{ path: '', message }],
       warnings: [],
