@@ -11,6 +11,7 @@ import {
   button,
   followMarshMile,
   go,
+  goOn,
   moveTo,
   openFile,
   openSession,
@@ -96,7 +97,7 @@ async function whileItRuns(page: Page, stop: Stop): Promise<void> {
   });
   await page.getByRole('heading', { name: running.stalledTitle }).waitFor();
   await stop('stalled', true);
-  await button(page, running.goOn).click();
+  await goOn(page);
   await button(page, running.more).click();
   await button(page, running.skip).waitFor();
   await stop('more', true);

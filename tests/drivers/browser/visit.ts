@@ -93,6 +93,14 @@ export async function rate(page: Page, effort: number): Promise<void> {
   await page.locator('label', { has: radio }).click();
 }
 
+/** Goes on from where the sound stood: on the screen itself, or where the gap is told. */
+export async function goOn(page: Page): Promise<void> {
+  const told = page.getByRole('button', { name: /^Go on from minute/ });
+  await button(page, running.goOn).or(told).first().waitFor();
+  await page.waitForTimeout(700);
+  await ((await told.isVisible()) ? told : button(page, running.goOn)).click();
+}
+
 /** The demo's first session of its first group, running. */
 export async function startDemo(page: Page): Promise<void> {
   await page.getByRole('link', { name: welcome.choose }).first().click();
