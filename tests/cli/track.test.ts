@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { WebVTTParser } from 'webvtt-parser';
-import { readOrder } from '../../src/cli/track-order.ts';
+import { writeTrack } from '../../src/cli/track-files.ts';
+import { type Order, readOrder } from '../../src/cli/track-order.ts';
 import { readInfoFrame } from '../../src/domain/track/info-frame.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -42,6 +43,15 @@ const programme = {
 const file = join(folder, 'salt-marsh.json');
 writeFileSync(file, JSON.stringify(programme));
 
+const ORDER: Order = {
+  file: 'salt-marsh.json',
+  week: 1,
+  group: 'wren',
+  session: 1,
+  talk: 'usual',
+  out: '.',
+};
+
 /** Run the command as a leader does, from another folder than the project's. */
 function track(...args: string[]) {
   const script = join(root, 'src/cli/track.ts');
@@ -54,7 +64,10 @@ function track(...args: string[]) {
 }
 
 const parsedCues = (vtt: string) => {
-  const { cues, errors } = new WebVTTParser().parse(readFileSync(join(folder, vtt), 'utf8'));
+  const { cues, errors } = new WebVTTParser().parse(
+    readFileSync(join(folder, vtt), 'utf8'),
+    'metadata',
+  );
   expect(errors).toEqual([]);
   return cues;
 };
@@ -91,26 +104,26 @@ describe('npm run track', () => {
     expect(cues.at(-1)?.startTime).toBeGreaterThanOrEqual(1860);
   });
 
-  test('TRACK-16 a week with one plan repeats it, a week with two has two', () => {
-    const first = track('salt-marsh.json', '--week=1', '--group=wren', '--session=3', '--out=.');
-    expect(JSON.parse(first.out)).toMatchObject({ mp3: 'salt-marsh-w1-wren-3.mp3', seconds: 1860 });
-    const second = track('salt-marsh.json', '--week=2', '--group=wren', '--session=2', '--out=.');
-    expect(JSON.parse(second.out)).toMatchObject({ mp3: 'salt-marsh-w2-wren-2.mp3', segments: 8 });
-    const third = track('salt-marsh.json', '--week=2', '--group=wren', '--session=3', '--out=.');
-    expect(third).toEqual({
-      code: 1,
-      out: '',
-      said: 'There is no session 3 in week 2: it has 2.\n',
-    });
+  test('TRACK-16 a week with one plan repeats it, a week with two has two', async () => {
+    const order = { ...ORDER, session: 3 };
+    const name = { mp3: 'salt-marsh-w1-wren-3.mp3', seconds: 1860 };
+    expect(await writeTrack(order, folder)).toMatchObject({ ok: true, value: name });
+    const second = { mp3: 'salt-marsh-w2-wren-2.mp3', segments: 8 };
+    const made = await writeTrack({ ...ORDER, week: 2, session: 2 }, folder);
+    expect(made).toMatchObject({ ok: true, value: second });
+    const error = 'There is no session 3 in week 2: it has 2.';
+    expect(await writeTrack({ ...order, week: 2 }, folder)).toEqual({ ok: false, error });
   });
 
-  test('TRACK-16 fewer cues are heard at few than at many', () => {
-    const count = (cues: string): number => {
-      track('salt-marsh.json', '--week=1', '--group=wren', `--cues=${cues}`, '--out=.');
-      return parsedCues('salt-marsh-w1-wren.vtt').length;
-    };
-    expect(count('few')).toBeLessThan(count('usual'));
-    expect(count('usual')).toBeLessThan(count('many'));
+  test('TRACK-16 fewer cues are heard at few than at many', async () => {
+    const counts: number[] = [];
+    for (const talk of ['few', 'usual', 'many'] as const) {
+      await writeTrack({ ...ORDER, talk }, folder);
+      counts.push(parsedCues('salt-marsh-w1-wren.vtt').length);
+    }
+    const [few = 0, usual = 0, many = 0] = counts;
+    expect(few).toBeLessThan(usual);
+    expect(usual).toBeLessThan(many);
   });
 
   test.each([
