@@ -4,6 +4,7 @@ import type { Store } from '../../src/app/ports.ts';
 import { fail } from '../../src/domain/result.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
 import { openTab, type Tab, type TabOptions } from '../drivers/phone.ts';
+import { silentPack } from '../drivers/voice.ts';
 
 const SHORT = JSON.stringify({
   format: 'towpath-programme/1',
@@ -76,7 +77,6 @@ describe('preparing', () => {
     const arrived = new Promise<void>((resolve) => {
       come = resolve;
     });
-    const { silentPack } = await import('../drivers/voice.ts');
     const pack = {
       load: async () => {
         await arrived;
@@ -381,6 +381,54 @@ describe('a phone that dies', () => {
     }
   });
 
+  it('JRNL-9 with the voice still on its way, going on waits for it', async () => {
+    const tab = await running();
+    await tab.clock.pass(100);
+    tab.kill();
+    let come = (): void => {};
+    const arrived = new Promise<void>((resolve) => {
+      come = resolve;
+    });
+    const pack = {
+      load: async () => {
+        await arrived;
+        return { ok: true, value: silentPack() } as const;
+      },
+    };
+    const again = await reopened(tab, { pack });
+    const going = asks(again).recover('go-on');
+    await settle();
+    expect(again.sound.plays).toBe(0);
+    expect(asks(again).unfinished).toBeDefined();
+    come();
+    await going;
+    expect(view(again)).toMatchObject({ state: 'running', medium: 'sound' });
+  });
+
+  it('JRNL-9 without a voice the rest can be watched', async () => {
+    const tab = await running();
+    await tab.clock.pass(100);
+    tab.kill();
+    const again = await reopened(tab, { pack: { load: async () => fail('damaged' as const) } });
+    await asks(again).recover('go-on');
+    expect(view(again)).toMatchObject({ state: 'running', medium: 'screen' });
+    await again.clock.pass(TOTAL);
+    expect(view(again).state).toBe('finished');
+  });
+
+  it('JRNL-8 a session that keeps an older one goes on giving signs of life', async () => {
+    const tab = await running();
+    await tab.clock.pass(100);
+    tab.kill();
+    const again = await reopened(tab);
+    await asks(again).prepare(CHOICE, 'sound');
+    asks(again).start();
+    await again.clock.pass(60);
+    const lease = await again.store.lease();
+    const age = lease.ok && lease.value ? again.clock.now() - lease.value.beatAt : Infinity;
+    expect(age).toBeLessThanOrEqual(5000);
+  });
+
   it('JRNL-5 a new session keeps what an unanswered one had done', async () => {
     const tab = await running();
     await tab.clock.pass(100);
@@ -390,6 +438,7 @@ describe('a phone that dies', () => {
     asks(again).start();
     await settle();
     await again.clock.pass(TOTAL + 1);
+    expect(asks(again).entryId).toBe(again.app.log.getState().entries[0]?.id);
     const outcomes = again.app.log.getState().entries.map(({ outcome }) => outcome);
     expect(outcomes).toEqual(['finished', 'ended-early']);
   });

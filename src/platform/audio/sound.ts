@@ -22,7 +22,7 @@ export function createSound(): Transport {
   let stopListening = listenTo();
   let track: { readonly blob: Blob; readonly url: string } | undefined;
   /** Where a seek goes that has not arrived: until then the element tells the old place. */
-  let goingTo: Ms | undefined;
+  let goingTo: { readonly to: Ms; readonly asked: boolean } | undefined;
   /** An element that lost its track says that it is at 0: then the last known place holds. */
   let lastPlace = ms(0);
 
@@ -49,10 +49,7 @@ export function createSound(): Transport {
         if (track !== undefined) say('failed');
       }),
       on('loadedmetadata', arrive),
-      on('seeked', () => {
-        if (!own.seeking) goingTo = undefined;
-        say('tick');
-      }),
+      on('seeked', () => say('tick')),
     ];
     return () => {
       for (const stop of stops) stop();
@@ -61,11 +58,13 @@ export function createSound(): Transport {
 
   /** A place that was asked for before the element knew its track. */
   function arrive(): void {
-    if (goingTo !== undefined) element.currentTime = secondsOf(goingTo);
+    if (goingTo === undefined) return;
+    goingTo = { ...goingTo, asked: true };
+    element.currentTime = secondsOf(goingTo.to);
   }
 
   function seek(to: Ms): void {
-    goingTo = to;
+    goingTo = { to, asked: false };
     if (element.readyState >= HTMLMediaElement.HAVE_METADATA) arrive();
   }
 
@@ -87,7 +86,8 @@ export function createSound(): Transport {
   }
 
   function place(): Ms {
-    if (goingTo !== undefined) return goingTo;
+    if (goingTo?.asked && !element.seeking) goingTo = undefined;
+    if (goingTo !== undefined) return goingTo.to;
     if (element.readyState < HTMLMediaElement.HAVE_METADATA) return lastPlace;
     lastPlace = ms(element.currentTime * 1000);
     return lastPlace;
