@@ -60,8 +60,8 @@ export const WRONG: readonly Wrong[] = rows([
   ['goal.name', undefined, 'missing'],
   ['goal.name', long(81), 'text-long'],
   ['goal.distanceM', '5000', 'type'],
-  ['goal.distanceM', 0, 'number'],
-  ['goal.distanceM', 5000.5, 'number'],
+  ['goal.distanceM', 0, 'amount'],
+  ['goal.distanceM', 1_000_001, 'amount'],
   ['goal.date', '2027-04-31', 'date'],
   ['leader', undefined, 'missing'],
   ['leader.name', '\u0007Imogen', 'bad-character'],
@@ -153,4 +153,5 @@ export const RIGHT: readonly (readonly [path: string, value: Json | undefined])[
   ['weather', { wind: 'westerly' }],
   ['groups.0.colour', 'reed'],
   ['goal.distanceM', 1],
+  ['goal.distanceM', 1609.344],
 ];

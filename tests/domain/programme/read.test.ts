@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../../src/app/demo/demo.ts';
 import { programmeProblem } from '../../../src/copy/programme.ts';
@@ -77,6 +78,26 @@ describe('reading a programme file', () => {
     ],
   ])('FILE-3 %.40j is refused in one sentence', (text, sentence) => {
     expect(sentences(text)).toEqual([sentence]);
+  });
+
+  it('FILE-3 no text makes the reader throw, however deep or odd it is', () => {
+    const deep = `{"format":"towpath-programme/1","x":${'['.repeat(100_000)}${']'.repeat(100_000)}}`;
+    expect(readProgramme(deep).ok).toBe(false);
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string({ unit: 'binary' }),
+          fc.json(),
+          fc.jsonValue().map((value) => JSON.stringify({ ...demo(), weeks: value })),
+        ),
+        (text) => {
+          const found = problems(text);
+          expect(found.length).toBeGreaterThan(0);
+          for (const problem of found) expect(programmeProblem(problem).length).toBeGreaterThan(10);
+        },
+      ),
+      { numRuns: 300 },
+    );
   });
 
   it.each(WRONG)('FILE-4 %s as %.60j is refused as %s', (path, value, code, told) => {
