@@ -93,12 +93,23 @@ export async function rate(page: Page, effort: number): Promise<void> {
   await page.locator('label', { has: radio }).click();
 }
 
-/** Goes on from where the sound stood: on the screen itself, or where the gap is told. */
+/**
+ * Goes on from where the sound stood: on the screen itself, or where the gap is told, which comes
+ * over the screen after some seconds.
+ */
 export async function goOn(page: Page): Promise<void> {
   const told = page.getByRole('button', { name: /^Go on from minute/ });
-  await button(page, running.goOn).or(told).first().waitFor();
-  await page.waitForTimeout(700);
-  await ((await told.isVisible()) ? told : button(page, running.goOn)).click();
+  const own = button(page, running.goOn);
+  await own.or(told).first().waitFor();
+  for (let attempt = 0; attempt < 5; attempt += 1) {
+    const which = (await told.isVisible()) ? told : own;
+    const clicked = await which.click({ timeout: 2000 }).then(
+      () => true,
+      () => false,
+    );
+    if (clicked) return;
+  }
+  throw new Error('nothing to go on with');
 }
 
 /** The demo's first session of its first group, running. */
