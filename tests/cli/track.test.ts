@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -88,7 +88,7 @@ describe('npm run track', () => {
       segments: 16,
     });
     const sound = readFileSync(join(folder, written.mp3));
-    expect(readInfoFrame(sound)?.bytes).toBe(statSync(join(folder, written.mp3)).size);
+    expect(readInfoFrame(sound)?.bytes).toBe(sound.length - 96);
     expect(readInfoFrame(sound)?.frames).toBe(((1860 + 120) * 1000) / 24);
   });
 
