@@ -10,8 +10,11 @@ import { ready } from './states/ready.ts';
 import { running } from './states/running.ts';
 import { interrupted, stalled } from './states/silent.ts';
 
-/** Position is written this often, or more seldom while it does not move. */
-export const WRITE_EVERY_MS = 5000;
+/**
+ * Position is written this often, or more seldom while it does not move. Five seconds is the most
+ * that a kill may cost, with a sign's lateness and the writing itself.
+ */
+export const WRITE_EVERY_MS = 4500;
 const WRITE_EVERY_STANDING_MS = 30_000;
 
 const STATES: Record<StateName, (state: Session, event: SessionEvent) => Step<Session>> = {

@@ -8,6 +8,9 @@ interface AudioSessionNavigator extends Navigator {
   readonly audioSession?: { type: string };
 }
 
+/** Length and place are known (HTML: media elements, ready states). */
+const HAVE_METADATA = 1;
+
 /**
  * The session's sound: one audio element in the page, and its place is the session's clock. The
  * track is one Blob with one address, kept until it is closed. Nothing here starts sound by
@@ -65,7 +68,7 @@ export function createSound(): Transport {
 
   function seek(to: Ms): void {
     goingTo = { to, asked: false };
-    if (element.readyState >= HTMLMediaElement.HAVE_METADATA) arrive();
+    if (element.readyState >= HAVE_METADATA) arrive();
   }
 
   function play(): void {
@@ -88,7 +91,7 @@ export function createSound(): Transport {
   function place(): Ms {
     if (goingTo?.asked && !element.seeking) goingTo = undefined;
     if (goingTo !== undefined) return goingTo.to;
-    if (element.readyState < HTMLMediaElement.HAVE_METADATA) return lastPlace;
+    if (element.readyState < HAVE_METADATA) return lastPlace;
     lastPlace = ms(element.currentTime * 1000);
     return lastPlace;
   }
