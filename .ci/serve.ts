@@ -6,7 +6,8 @@ import { extname, join, normalize, sep } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { cacheRule, SECURITY_HEADERS } from './headers.ts';
 
-const TYPES: Readonly<Record<string, string>> = {
+/** Content types by the end of a file's name. */
+export const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
   '.js': 'text/javascript; charset=utf-8',
   '.css': 'text/css; charset=utf-8',

@@ -9,12 +9,14 @@ import type { Ports } from './ports.ts';
 import { createProgrammes, showStored } from './programmes.ts';
 import { createQueue } from './queue.ts';
 import { createLaterSession } from './session/later-session.ts';
-import { createSettings, readSettings } from './settings.ts';
+import { createSettings } from './settings.ts';
 
 export interface RunningApp extends App {
   /** What was stored has been read, or could not be. */
   readonly loaded: Promise<void>;
 }
+
+const LOAD_AGAIN_MS = 5000;
 
 /** Puts the app together over its ports and begins to load what is stored. */
 export function createApp(ports: Ports): RunningApp {
@@ -26,40 +28,39 @@ export function createApp(ports: Ports): RunningApp {
   const log = createLog(clock, store, queue);
   const received = createReceived({ ports: ports.exchange, clock, programmes });
   const publishing = createPublishing({ ports: ports.exchange, clock, share: ports.share });
-  const session = createLaterSession(ports, { programmes, settings, pack, log });
+  const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
   async function load(): Promise<void> {
-    void pack.store.getState().retry();
     const stored = await store.load();
     if (!stored.ok) {
-      // The app works from memory; writing is tried again, and reads first what is there.
+      // The app works from memory, and asks again for what is there.
       await showStored(programmes, { programmes: [], choices: {} });
       log.setState({ ready: true });
+      clock.later(LOAD_AGAIN_MS, () => void load());
       return;
     }
     const { value } = stored;
-    settings.setState({ settings: readSettings(value.settings) });
+    settings.show(value.settings);
     await showStored(programmes, value);
-    showEntries(
-      log,
-      value.log.flatMap((entry) => readEntry(entry) ?? []),
-    );
+    const entries = value.log.flatMap((entry) => readEntry(entry) ?? []);
+    showEntries(log, entries);
     log.setState({ ready: true });
     await session.found(value.journals);
     await showCame(received, value.programmes);
   }
 
+  void pack.store.getState().retry();
   return {
     programmes,
-    settings,
+    settings: settings.store,
     pack: pack.store,
     session: session.store,
     log,
     device: ports.device.state,
     updates: ports.updates.store,
-    exporter: createExporter({ programmes, settings, pack, share: ports.share }),
     received,
     publishing,
+    exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),
     loaded: load(),
   };
 }

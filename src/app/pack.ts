@@ -7,6 +7,8 @@ export interface PackHolder {
   readonly store: StoreApi<PackStore>;
   /** The pack, once it is ready. */
   current(): VoicePack | undefined;
+  /** Settles when it is known whether there is one; at once when it is there. */
+  settled(): Promise<void> | undefined;
 }
 
 /** The voice pack on its way here. Nothing is offered that needs it before it is ready. */
@@ -38,5 +40,5 @@ export function createPack(source: PackSource): PackHolder {
       },
     };
   });
-  return { store, current: () => pack };
+  return { store, current: () => pack, settled: () => loading };
 }

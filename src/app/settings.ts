@@ -11,23 +11,47 @@ export const DEFAULT_SETTINGS: Settings = {
   appearance: 'auto',
 };
 
+export interface SettingsHolder {
+  readonly store: StoreApi<SettingsState>;
+  /** What was stored; changes made before it came stand on top of it. */
+  show(stored: Partial<Settings>): void;
+}
+
 /** How this phone is set. Changes count at once and are written in their order. */
-export function createSettings(store: Store, queue: Queue): StoreApi<SettingsState> {
-  return createStore<SettingsState>((set, get) => ({
+export function createSettings(db: Store, queue: Queue): SettingsHolder {
+  /** Changes from before the stored settings were read: written alone they would wipe the rest. */
+  let early: Partial<Settings> | undefined = {};
+
+  const store = createStore<SettingsState>((set, get) => ({
     settings: DEFAULT_SETTINGS,
     async change(part) {
-      const settings = { ...get().settings, ...part };
-      set({ settings });
-      queue.push(() => store.putSettings(settings));
+      set({ settings: { ...get().settings, ...part } });
+      if (early === undefined) write();
+      else early = { ...early, ...part };
     },
   }));
+
+  function write(): void {
+    const { settings } = store.getState();
+    queue.push(() => db.putSettings(settings));
+  }
+
+  return {
+    store,
+    show(stored) {
+      const changes = early ?? {};
+      early = undefined;
+      store.setState({ settings: { ...readSettings(stored), ...changes } });
+      if (Object.keys(changes).length > 0) write();
+    },
+  };
 }
 
 const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
   allowed.includes(value as T) ? (value as T) : otherwise;
 
 /** Stored settings; a value that this version does not know is the default. */
-export const readSettings = (stored: Partial<Settings>): Settings => ({
+const readSettings = (stored: Partial<Settings>): Settings => ({
   ...DEFAULT_SETTINGS,
   ...stored,
   talk: oneOf(stored.talk, TALK_LEVELS, DEFAULT_SETTINGS.talk),

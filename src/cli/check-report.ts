@@ -1,14 +1,11 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import { programmeSentence } from '../copy/programme.ts';
 import { programmeWarning } from '../copy/warning.ts';
 import { checkProgramme } from '../domain/programme/check.ts';
 import type { Programme } from '../domain/programme/programme.ts';
-import { PROGRAMME_MAX_BYTES } from '../domain/programme/programme.ts';
 import { readProgramme } from '../domain/programme/read.ts';
 import { planTotals } from '../domain/programme/totals.ts';
-import type { Result } from '../domain/result.ts';
-import { fail, ok } from '../domain/result.ts';
+import { textOf } from './text-of.ts';
 
 interface Line {
   readonly path: string;
@@ -71,37 +68,11 @@ export function checkText(text: string): CheckReport {
   };
 }
 
-const SYSTEM: Readonly<Record<string, string>> = {
-  ENOENT: 'There is no such file.',
-  EACCES: 'The file may not be read.',
-  EISDIR: 'This is a folder. Give a programme file.',
-};
-
-/** The text of a file. No more than a programme may have is ever read, whatever the file is. */
-async function textOf(file: string): Promise<Result<string, string>> {
-  const chunks: Buffer[] = [];
-  try {
-    if ((await stat(file)).isDirectory()) return fail(SYSTEM.EISDIR ?? '');
-    for await (const chunk of createReadStream(file, { end: PROGRAMME_MAX_BYTES }))
-      chunks.push(chunk as Buffer);
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    return fail(SYSTEM[code] ?? 'The file cannot be read.');
-  }
-  const bytes = Buffer.concat(chunks);
-  if (bytes.length > PROGRAMME_MAX_BYTES) return ok(' '.repeat(PROGRAMME_MAX_BYTES + 1));
-  try {
-    return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-  } catch {
-    return fail('The file is not text. A programme is JSON in UTF-8.');
-  }
-}
-
-/** The report of a command line's arguments: one file. */
-export async function check(args: readonly string[]): Promise<CheckReport> {
+/** The report of a command line's arguments: one file, meant from the folder `base`. */
+export async function check(args: readonly string[], base: string): Promise<CheckReport> {
   const [file] = args;
   if (file === undefined || args.length > 1 || file === '')
     return refused([{ path: '', message: 'Give one programme file: npm run check -- FILE' }]);
-  const text = await textOf(file);
+  const text = await textOf(resolve(base, file));
   return text.ok ? checkText(text.value) : refused([{ path: '', message: text.error }]);
 }

@@ -15,6 +15,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const SENTENCES: Readonly<Record<ProgrammeCode, (problem: ProgrammeProblem) => string>> = {
+  amount: (p) => `This needs a number from ${of(p, 'min')} to ${of(p, 'max')}.`,
   'bad-character': () => 'This holds a character that cannot be seen. Take it out.',
   date: () => 'This is not a day of the calendar. Write it as 2027-03-01.',
   'date-order': (p) => `The event is before the programme starts (${of(p, 'start')}).`,

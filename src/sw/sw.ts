@@ -57,9 +57,18 @@ function keepAppAndVoiceOnThePhone(manifest: readonly (PrecacheEntry | string)[]
   precacheAndRoute([...manifest]);
 }
 
-/** Screens live in the address's fragment, so whatever is asked for as a page is the app. */
+/**
+ * Screens live in the address's fragment, so whatever is asked for as a page is the app. Its own
+ * addresses are relative, so it is opened at the top of its scope and nowhere below.
+ */
 function openTheAppForEveryAddress(): void {
-  registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+  const open = createHandlerBoundToURL('index.html');
+  registerRoute(
+    new NavigationRoute(async (asked) => {
+      const { scope } = self.registration;
+      return new URL('.', asked.url).href === scope ? open(asked) : Response.redirect(scope);
+    }),
+  );
 }
 
 function forgetFilesOfEarlierVersions(): void {

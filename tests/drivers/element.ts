@@ -78,6 +78,12 @@ export class HandElement implements Transport {
     this.pause();
   }
 
+  /** The tab is gone: no event tells of it. */
+  die(): void {
+    this.listeners.clear();
+    this.halt();
+  }
+
   private halt(): void {
     this.from = this.place();
     this.playing = false;

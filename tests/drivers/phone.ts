@@ -64,7 +64,6 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
     clear: () => {},
   };
   let alive = true;
-  const living = <T>(clockOf: T): T => clockOf;
   const ports: Ports = {
     clock: {
       now: clock.now,
@@ -74,7 +73,7 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
       later: (time, job) => clock.later(time, () => alive && job()),
     },
     store,
-    sound: living(sound),
+    sound,
     screen: createScreenClock(clock, () => {}),
     lockScreen,
     presence: {
@@ -125,7 +124,7 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
     seen,
     kill() {
       alive = false;
-      sound.pause();
+      sound.die();
       connection.close();
     },
   };

@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
+import { cautions } from '../../src/copy/cautions.ts';
 import { log } from '../../src/copy/log.ts';
 import { journey, seconds } from '../drivers/browser/journey.ts';
 import {
@@ -63,7 +64,7 @@ journey('REAL-8 while the voice is coming, the button says how far it is', async
   await followMarshMile(j.page);
   await go(j.page, '/p/marsh-mile/1/1');
   await button(j.page, before.readFirst).click();
-  await j.page.getByRole('button', { name: /read/ }).click();
+  await button(j.page, cautions.read).click();
   const shown = new Set<string>();
   for (let look = 0; look < 12; look += 1) {
     const text = await j.page.getByRole('button', { name: /voice is coming/i }).innerText();
@@ -82,7 +83,7 @@ journey('REAL-8 with a damaged voice Start is not offered and the silent session
   await followMarshMile(j.page);
   await go(j.page, '/p/marsh-mile/1/1');
   await button(j.page, before.readFirst).click();
-  await j.page.getByRole('button', { name: /read/ }).click();
+  await button(j.page, cautions.read).click();
   await j.page.getByText(before.damaged).waitFor();
   expect(await button(j.page, before.start).count()).toBe(0);
 
@@ -101,7 +102,7 @@ journey('REAL-8 a damaged voice is mended by fetching it again', async (j) => {
   await followMarshMile(j.page);
   await go(j.page, '/p/marsh-mile/1/1');
   await button(j.page, before.readFirst).click();
-  await j.page.getByRole('button', { name: /read/ }).click();
+  await button(j.page, cautions.read).click();
   await j.page.getByText(before.damaged).waitFor();
   j.site.replace(pack, null);
   await button(j.page, before.retry).click();
@@ -110,7 +111,7 @@ journey('REAL-8 a damaged voice is mended by fetching it again', async (j) => {
 });
 
 function voiceFile(files: readonly string[]): string {
-  const found = files.find((file) => /^assets\/.*\.mp3$/.test(file));
+  const found = files.find((file) => /^assets\/voice.*\.(bin|mp3)$/.test(file));
   if (found === undefined) throw new Error('the build has no voice');
   return `/${found}`;
 }

@@ -8,7 +8,7 @@ import { welcome } from '../../src/copy/welcome.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import { openSite } from '../drivers/browser/site.ts';
-import { button, go, moveTo, openSession, start, visit } from '../drivers/browser/visit.ts';
+import { button, go, moveTo, openSession, rate, start, visit } from '../drivers/browser/visit.ts';
 import { ROOT } from '../drivers/tree.ts';
 
 const FOLDER = join(ROOT, 'docs/screens');
@@ -80,7 +80,7 @@ try {
   await page.getByRole('button', { name: running.end }).click();
   await button(page, running.endYes).click();
   await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
-  await page.getByRole('radio', { name: /^5/ }).check({ force: true });
+  await rate(page, 5);
   await page.evaluate(() => window.scrollTo(0, 0));
   await picture('10-how-hard');
   await button(page, felt.save).click();

@@ -3,7 +3,6 @@ import { build } from 'vite';
 import { beforeAll, expect } from 'vitest';
 import type { SessionEvent } from '../../src/domain/session/event.ts';
 import { ms } from '../../src/domain/units.ts';
-import '../drivers/browser/store-in-page.ts';
 import { type Journey, journey, seconds } from '../drivers/browser/journey.ts';
 import { ROOT } from '../drivers/tree.ts';
 

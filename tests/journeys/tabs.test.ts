@@ -4,7 +4,7 @@ import { journey, seconds } from '../drivers/browser/journey.ts';
 import { button, go, heard, SEVERAL, startOn } from '../drivers/browser/visit.ts';
 
 journey(
-  'REAL-12 while one tab runs a session, another is refused and disturbs nothing',
+  'REAL-11 while one tab runs a session, another is refused and disturbs nothing',
   async (j) => {
     await startOn(j.page, j.site, SEVERAL);
     await seconds(2);
@@ -25,7 +25,7 @@ journey(
 );
 
 journey(
-  'REAL-12 when the tab that ran it is gone, another can take the session over',
+  'REAL-11 when the tab that ran it is gone, another can take the session over',
   async (j) => {
     await startOn(j.page, j.site, SEVERAL);
     await seconds(8);

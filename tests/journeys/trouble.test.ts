@@ -2,19 +2,12 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { running } from '../../src/copy/running.ts';
 import { type Journey, journey, seconds } from '../drivers/browser/journey.ts';
-import { button, heard, moveTo, SEVERAL, startOn } from '../drivers/browser/visit.ts';
+import { button, goOn, heard, moveTo, SEVERAL, startOn } from '../drivers/browser/visit.ts';
 
 const PLACE = 30;
 const HOLDING_FROM = 290 + 120;
 
 const title = (page: Page, name: string) => page.getByRole('heading', { level: 1, name });
-/** Goes on from where the sound stood: on the screen itself, or where the gap is told. */
-const goOn = async (page: Page): Promise<void> => {
-  await seconds(0.5);
-  const told = button(page, running.gapGoOn(1));
-  await ((await told.isVisible()) ? told : button(page, running.goOn)).click();
-};
-
 const onAudio = {
   pause: (page: Page) => page.evaluate(() => document.querySelector('audio')?.pause()),
   play: (page: Page) => page.evaluate(() => document.querySelector('audio')?.play()),

@@ -9,7 +9,8 @@ export interface Keeper {
   take(session: string): Promise<boolean>;
   /** Another tab that lives runs a session (that one, or any). */
   isElsewhere(session?: string): Promise<boolean>;
-  release(): void;
+  /** That session no longer runs here; another that was taken since stays. */
+  release(session: string): void;
 }
 
 /**
@@ -20,22 +21,22 @@ export function createKeeper(
   tab: string,
   lost: () => void,
 ): Keeper {
-  let stopBeating: (() => void) | undefined;
-
-  function release(): void {
-    stopBeating?.();
-    stopBeating = undefined;
-    presence.release();
-  }
+  let kept: { readonly session: string; readonly stop: () => void } | undefined;
 
   const lease = (session: string) => ({ session, tab, beatAt: clock.now() });
 
+  function release(session: string): void {
+    if (kept?.session !== session) return;
+    kept.stop();
+    kept = undefined;
+    presence.release();
+  }
+
   async function beat(session: string): Promise<void> {
     const result = await store.beat(lease(session));
-    if (result.ok && !result.value && stopBeating !== undefined) {
-      release();
-      lost();
-    }
+    if (!result.ok || result.value || kept?.session !== session) return;
+    release(session);
+    lost();
   }
 
   return {
@@ -45,9 +46,9 @@ export function createKeeper(
       const taken = await store.takeLease(lease(session), knownGone);
       // Storage that cannot be written refuses nobody: the session goes on from memory.
       if (taken.ok && !taken.value) return false;
-      release();
+      kept?.stop();
       presence.hold();
-      stopBeating = clock.every(BEAT_EVERY_MS, () => void beat(session));
+      kept = { session, stop: clock.every(BEAT_EVERY_MS, () => void beat(session)) };
       return true;
     },
     async isElsewhere(session) {

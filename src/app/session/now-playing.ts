@@ -21,7 +21,8 @@ function titles(view: SessionView): { title: string; artist: string } {
   if (view.state === 'interrupted' || view.state === 'stalled') {
     return { title: lockScreen.waiting, artist: lockScreen.goesOn(segment) };
   }
-  const title =
-    view.lane === 'one-more' ? lockScreen.oneMore(segment) : lockScreen.segment(segment);
-  return { title, artist: lockScreen.next(next) };
+  if (view.lane === 'one-more') {
+    return { title: lockScreen.oneMore(segment), artist: lockScreen.goesOn(segment) };
+  }
+  return { title: lockScreen.segment(segment), artist: lockScreen.next(next) };
 }

@@ -4,8 +4,7 @@ import { replay } from '../../domain/session/journal.ts';
 import { closed, recoveryOf } from '../../domain/session/recovery.ts';
 import type { Session } from '../../domain/session/session.ts';
 import type { Unfinished } from '../contract.ts';
-import type { Clock, Store, StoredJournal } from '../ports.ts';
-import type { Queue } from '../queue.ts';
+import type { Clock, StoredJournal } from '../ports.ts';
 import { choiceOf } from './draft.ts';
 import type { Keeper } from './keeper.ts';
 
@@ -22,15 +21,14 @@ export interface Recoverer {
 
 interface Needs {
   readonly clock: Clock;
-  readonly db: Store;
   readonly keeper: Keeper;
-  readonly queue: Queue;
+  /** Shows the entry and writes it. */
   log(entry: LogEntry): void;
   tell(unfinished: Unfinished | undefined): void;
 }
 
 /** Sessions that were cut off, from the journal. */
-export function createRecoverer({ clock, db, keeper, queue, log, tell }: Needs): Recoverer {
+export function createRecoverer({ clock, keeper, log, tell }: Needs): Recoverer {
   let offered: Session | undefined;
 
   function offer(session: Session | undefined, how?: Unfinished['offer']): void {
@@ -38,29 +36,18 @@ export function createRecoverer({ clock, db, keeper, queue, log, tell }: Needs):
     tell(session && how && unfinishedOf(session, how));
   }
 
-  /** The entry is written and the journal closed in one transaction, by the tab that took it. */
-  async function save(session: Session): Promise<void> {
-    const entry = entryOf(session);
-    if (!(await keeper.take(entry.id))) return;
-    log(entry);
-    queue.push(async () => {
-      const result = await db.closeSession(entry.id, keeper.tab, entry);
-      keeper.release();
-      return result;
-    });
-  }
-
   return {
     async look(journals) {
       const now = clock.now();
       const sessions = await readable(journals, keeper);
-      const newestFirst = sessions.sort((a, b) => b.seenAt - a.seenAt);
-      for (const session of newestFirst) {
+      for (const session of sessions.sort((a, b) => b.seenAt - a.seenAt)) {
         const what = recoveryOf(session, now);
         const offering = what === 'go-on' || what === 'keep';
         if (offering && (offered === undefined || offered.about.id === session.about.id)) {
           offer(session, what);
-        } else await save(closed(session, what === 'save-finished' ? 'finished' : 'ended-early'));
+        } else {
+          log(entryOf(closed(session, what === 'save-finished' ? 'finished' : 'ended-early')));
+        }
       }
     },
     found: () => offered,
@@ -68,7 +55,7 @@ export function createRecoverer({ clock, db, keeper, queue, log, tell }: Needs):
       const session = offered;
       if (session === undefined) return;
       offer(undefined);
-      void save(closed(session, 'ended-early'));
+      log(entryOf(closed(session, 'ended-early')));
     },
     taken: () => offer(undefined),
   };

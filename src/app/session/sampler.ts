@@ -16,8 +16,10 @@ export function createSampler(sound: Transport, pack: PackHolder): Sampler {
   let tookOver = false;
 
   function quiet(): void {
-    stopListening?.();
+    if (stopListening === undefined) return;
+    stopListening();
     stopListening = undefined;
+    sound.pause();
   }
 
   return {
@@ -29,9 +31,7 @@ export function createSampler(sound: Transport, pack: PackHolder): Sampler {
       tookOver = true;
       sound.load({ bytes, total: ms(heardUntil) });
       stopListening = sound.listen(() => {
-        if (sound.place() < heardUntil) return;
-        quiet();
-        sound.pause();
+        if (sound.place() >= heardUntil) quiet();
       });
       sound.play();
     },

@@ -2,12 +2,9 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
 import type { Wish } from '../../domain/session/event.ts';
-import { readySession } from '../../domain/session/reduce.ts';
 import { isUnderWay, type Session } from '../../domain/session/session.ts';
 import type {
-  Choice,
   LogState,
-  Medium,
   ProgrammesState,
   SessionStore,
   SessionView,
@@ -15,18 +12,19 @@ import type {
 } from '../contract.ts';
 import { showEntries } from '../log.ts';
 import type { PackHolder } from '../pack.ts';
-import type { Ports, Signal, StoredJournal } from '../ports.ts';
-import { createQueue } from '../queue.ts';
-import { choiceOf, type Draft, draftOf, pocketDraft, stamp } from './draft.ts';
+import type { Ports, StoredJournal } from '../ports.ts';
+import { stamp } from './draft.ts';
 import { IDLE_VIEW } from './idle-view.ts';
 import { createKeeper } from './keeper.ts';
-import { nowPlaying } from './now-playing.ts';
+import { createNeighbours } from './neighbours.ts';
 import { createPlayer } from './player.ts';
 import { createPocketWatcher } from './pocket-watcher.ts';
+import { createPreparer, type Wanted } from './preparer.ts';
+import { createRecorder } from './recorder.ts';
 import { createRecoverer } from './recoverer.ts';
 import { createSampler } from './sampler.ts';
-import { type Prepared, pocketTimeline, prepareScore } from './score-plan.ts';
-import { looksSame, viewOf } from './view.ts';
+import { createTeller } from './teller.ts';
+import { viewOf } from './view.ts';
 
 /** What the session needs of its neighbours. */
 export interface Around {
@@ -36,11 +34,6 @@ export interface Around {
   readonly log: StoreApi<LogState>;
 }
 
-/** What was asked for: a session of a programme, or the pocket check. */
-type Wanted =
-  | { readonly purpose: 'session'; readonly choice: Choice; readonly medium: Medium }
-  | { readonly purpose: 'pocket-check'; readonly choice?: undefined; readonly medium: 'sound' };
-
 export interface SessionPart {
   readonly store: StoreApi<SessionStore>;
   /** Looks at what an earlier run of the app left behind. */
@@ -49,304 +42,179 @@ export interface SessionPart {
 
 /** The one session of this tab: prepared, run, recovered, and told to the screens. */
 export function createSession(ports: Ports, around: Around): SessionPart {
-  const { clock, store: db, device, lockScreen, updates } = ports;
-  let wanted: Wanted | undefined;
-  let draft: Draft | undefined;
-  let prepared: Prepared | undefined;
-  /** The session may run here: answered once the lease was asked for. */
-  let mine: Promise<boolean> = Promise.resolve(true);
-  let hidden = false;
+  const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;
-  let elsewhere = false;
-  let shownTitle = '';
 
-  const queue = createQueue(
-    clock,
-    (trouble) => {
-      unsaved = trouble;
-      refresh();
-    },
-    leave,
-  );
   const keeper = createKeeper(ports, ports.newId(), leave);
+  const recorder = createRecorder({
+    clock,
+    db,
+    keeper,
+    tell(now) {
+      unsaved = now;
+      teller.refresh();
+    },
+    refused: leave,
+  });
   const pocket = createPocketWatcher(clock, ports, around.settings);
   const sampler = createSampler(ports.sound, around.pack);
   const player = createPlayer(clock, {
-    write: (event, strict) => {
-      const session = player.session;
-      if (session?.about.purpose !== 'session') return;
-      const { id } = session.about;
-      // The lease comes first: what another tab runs is never written to.
-      queue.push(async () =>
-        (await mine) ? db.append(id, keeper.tab, [event], strict) : notOurs(id),
-      );
+    write(event, strict) {
+      if (player.session?.about.purpose === 'session') recorder.write(event, strict);
     },
     stayAwake: device.stayAwake,
-    boundary: (change) => {
+    boundary(change) {
       if (around.settings.getState().settings.vibration) device.vibrate(change);
     },
     ended,
-    changed,
+    changed(signal) {
+      if (signal !== undefined) pocket.hear(signal, player);
+      teller.refresh(signal);
+    },
+  });
+  const preparer = createPreparer({
+    clock,
+    ...around,
+    player,
+    transportOf: (medium) => (medium === 'sound' ? ports.sound : ports.screen),
+    clear() {
+      sampler.stop();
+      teller.clear();
+    },
+    changed: () => teller.refresh(),
+  });
+  const teller = createTeller({
+    clock,
+    lockScreen: ports.lockScreen,
+    current: () => ({ view: currentView(), session: player.session }),
+    shown: () => store.getState().view,
+    show: (view) => store.setState({ view }),
+  });
+  const neighbours = createNeighbours({
+    clock,
+    keeper,
+    runsHere: underWay,
+    changed: () => teller.refresh(),
+    freed,
+  });
+  const recoverer = createRecoverer({
+    clock,
+    keeper,
+    log,
+    tell: (unfinished) => store.setState({ unfinished } as Partial<SessionStore>),
   });
 
-  const notOurs = (id: string) => ({ ok: false, error: { code: 'not-ours', detail: id } }) as const;
+  device.onAwake((now) => {
+    awake = now;
+    teller.refresh();
+  });
 
-  // ---- telling the screens -------------------------------------------------------------------
-
-  function changed(signal: Signal | undefined): void {
-    if (signal === 'hidden') hidden = true;
-    if (signal === 'woke') hidden = false;
-    if (signal !== undefined) pocket.hear(signal, player);
-    refresh();
+  function underWay(): boolean {
+    return player.session !== undefined && isUnderWay(player.session);
   }
 
   function currentView(): SessionView {
-    const session = player.session;
-    const busyElsewhere = elsewhere;
-    if (session === undefined || prepared === undefined) {
-      const state = wanted === undefined ? 'idle' : 'composing';
-      return { ...IDLE_VIEW, ...shownDraft(), state, unsaved, busyElsewhere };
+    const { wanted, prepared } = preparer;
+    const around = { unsaved, awake, busyElsewhere: neighbours.busy };
+    const { session } = player;
+    if (session !== undefined && prepared !== undefined) {
+      const at = { now: clock.now(), track: player.track(), captions: prepared.captions };
+      return viewOf(session, { ...around, ...at, choice: wanted?.choice });
     }
-    return viewOf(session, {
-      now: clock.now(),
-      track: player.track(),
-      captions: prepared.captions,
-      choice: wanted?.choice ?? (session.about.purpose === 'session' ? choice(session) : undefined),
-      unsaved,
-      awake,
-      busyElsewhere,
-    });
+    if (wanted === undefined) return { ...IDLE_VIEW, ...around };
+    const { purpose, medium, choice } = wanted;
+    return {
+      ...IDLE_VIEW,
+      ...around,
+      state: 'composing',
+      purpose,
+      medium,
+      ...(choice && { choice }),
+    };
   }
-
-  /** The same object for the same session, so that a view does not seem to change. */
-  let chosen: Choice | undefined;
-  function choice(session: Session): Choice {
-    const now = choiceOf(session.about);
-    if (chosen === undefined || JSON.stringify(chosen) !== JSON.stringify(now)) chosen = now;
-    return chosen;
-  }
-
-  function shownDraft(): Partial<SessionView> {
-    if (wanted === undefined) return {};
-    const { purpose, medium } = wanted;
-    return { purpose, medium, ...(wanted.choice && { choice: wanted.choice }) };
-  }
-
-  function refresh(): void {
-    const before = store.getState().view;
-    const view = currentView();
-    const sameStretch =
-      before.state === view.state &&
-      before.lane === view.lane &&
-      before.segment?.index === view.segment?.index;
-    // Nobody looks: only what the lock screen says is worth the work.
-    if (hidden && sameStretch && before.gap === view.gap) return;
-    if (!looksSame(before, view)) store.setState({ view });
-    if (player.session !== undefined) showOnLockScreen(view, player.session);
-  }
-
-  function showOnLockScreen(view: SessionView, session: Session): void {
-    if (session.name === 'ready' || session.medium === 'screen') return;
-    const now = nowPlaying(view);
-    const key = JSON.stringify([now, view.state, view.lane]);
-    if (key === shownTitle) return;
-    shownTitle = key;
-    lockScreen.show(now);
-    lockScreen.place(view.position, session.score.timeline.total, session.name === 'running');
-  }
-
-  // ---- getting ready -------------------------------------------------------------------------
-
-  const underWay = (): boolean => player.session !== undefined && isUnderWay(player.session);
 
   async function want(next: Wanted): Promise<void> {
     if (underWay()) return;
-    const again =
-      JSON.stringify(wanted) === JSON.stringify(next) && player.session?.name === 'ready';
-    wanted = next;
-    if (!again) make();
-    await lookElsewhere();
+    preparer.want(next);
+    await neighbours.look();
   }
 
-  /** Composes what is wanted, once everything for it is here. */
-  function make(): void {
-    if (underWay() || wanted === undefined) return;
-    forget();
-    const pack = around.pack.current();
-    draft = draftFor(wanted);
-    if (draft !== undefined && (pack !== undefined || wanted.medium === 'screen')) {
-      const { talk } = around.settings.getState().settings;
-      const { about, timeline, reminders } = draft;
-      const { medium, purpose } = wanted;
-      const { target } = about;
-      prepared = prepareScore({ purpose, medium, timeline, talk, reminders, target }, pack);
-      const ready = readySession(stamp(about, '', clock), prepared.score, medium);
-      player.arm(ready, transportOf(medium), prepared.bytes);
-    }
-    refresh();
-  }
-
-  function draftFor(what: Wanted): Draft | undefined {
-    if (what.purpose === 'session') {
-      return draftOf(around.programmes.getState().programmes, what.choice);
-    }
-    const pack = around.pack.current();
-    return pack && pocketDraft(pocketTimeline(pack));
-  }
-
-  const transportOf = (medium: Medium) => (medium === 'sound' ? ports.sound : ports.screen);
-
-  function forget(): void {
-    sampler.stop();
-    player.disarm();
-    prepared = undefined;
-    shownTitle = '';
-    lockScreen.clear();
-  }
-
-  around.pack.store.subscribe(({ pack }) => {
-    if (pack.name === 'ready' && player.session === undefined) make();
-  });
-  around.programmes.subscribe(() => {
-    if (wanted !== undefined && player.session === undefined) make();
-  });
-  around.settings.subscribe(({ settings }, before) => {
-    if (settings.talk !== before.settings.talk && player.session?.name === 'ready') make();
-  });
-  device.onAwake((now) => {
-    awake = now;
-    refresh();
-  });
-
-  // ---- running -------------------------------------------------------------------------------
-
+  /** Inside a tap: sound begins at once, and what is written waits for the right to write it. */
   function start(): void {
     const { session } = player;
-    if (session?.name !== 'ready' || draft === undefined || prepared === undefined) return;
-    if (elsewhere) return;
+    const { draft, prepared } = preparer;
+    if (session?.name !== 'ready' || !draft || !prepared || neighbours.busy) return;
     sampler.stop(() => ports.sound.load({ ...prepared, total: session.score.layout.total }));
-    const about = stamp(draft.about, ports.newId(), clock);
     recoverer.keepFound();
+    const about = stamp(draft.about, ports.newId(), clock);
     begin(about.id);
     player.start({ about, score: prepared.score, medium: session.medium });
   }
 
-  /** Sound may begin at once; what is written waits for the right to write it. */
   function begin(id: string): void {
     store.setState({ entryId: undefined } as unknown as Partial<SessionStore>);
     updates.setBusy(true);
     void device.persist();
-    mine = keeper.take(id);
-    void mine.then((taken) => {
-      if (!taken) leave();
+    void recorder.begin(id).then((mine) => {
+      if (!mine) leave();
     });
   }
 
   /** Another tab has the session: this one falls silent and writes nothing more. */
   function leave(): void {
-    if (elsewhere) return;
-    queue.drop();
-    keeper.release();
+    if (neighbours.busy) return;
+    recorder.drop();
+    if (player.session !== undefined) keeper.release(player.session.about.id);
     device.stayAwake(false);
     updates.setBusy(false);
-    forget();
-    elsewhere = true;
-    make();
-    refresh();
-    watchElsewhere();
+    preparer.make();
+    neighbours.tookOver();
   }
 
   function ended(session: Session): void {
     updates.setBusy(false);
-    if (session.about.purpose === 'pocket-check') {
+    if (session.about.purpose === 'session') {
+      log(entryOf(session));
+      store.setState({ entryId: session.about.id });
+    } else {
       pocket.ended(session);
-      keeper.release();
-      queue.push(() => db.dropLease(keeper.tab));
-      return;
+      keeper.release(session.about.id);
+      void db.dropLease(keeper.tab);
     }
-    const entry = entryOf(session);
-    log(entry);
-    queue.push(async () => {
-      if (!(await mine)) return notOurs(entry.id);
-      const closed = await db.closeSession(entry.id, keeper.tab, entry);
-      if (closed.ok) keeper.release();
-      return closed;
-    });
   }
 
   function log(entry: LogEntry): void {
     showEntries(around.log, [entry]);
-    store.setState({ entryId: entry.id });
-  }
-
-  // ---- other tabs, other times ---------------------------------------------------------------
-
-  const recoverer = createRecoverer({
-    clock,
-    db,
-    keeper,
-    queue,
-    log,
-    tell: (unfinished) => store.setState({ unfinished } as Partial<SessionStore>),
-  });
-
-  let stopLooking: (() => void) | undefined;
-
-  async function lookElsewhere(): Promise<void> {
-    const before = elsewhere;
-    elsewhere = !underWay() && (await keeper.isElsewhere());
-    if (elsewhere !== before) refresh();
-    if (elsewhere) watchElsewhere();
-    else if (before) await catchUpWithOthers();
-  }
-
-  /** Until the other tab is done or dead. */
-  function watchElsewhere(): void {
-    stopLooking ??= clock.every(5000, () => {
-      if (!elsewhere) {
-        stopLooking?.();
-        stopLooking = undefined;
-      } else void lookElsewhere();
-    });
+    recorder.close(entry);
   }
 
   /** The other tab is gone: its session is in the log, or waits to be gone on with. */
-  async function catchUpWithOthers(): Promise<void> {
+  async function freed(): Promise<void> {
     const all = await db.load();
     if (!all.ok) return;
     showEntries(around.log, all.value.log);
-    await found(all.value.journals);
-  }
-
-  async function found(journals: readonly StoredJournal[]): Promise<void> {
-    await recoverer.look(journals);
-    await lookElsewhere();
+    await recoverer.look(all.value.journals);
   }
 
   async function recover(answer: 'go-on' | 'keep'): Promise<void> {
     const session = recoverer.found();
     if (session === undefined || underWay()) return;
-    if (answer === 'keep') return recoverer.keepFound();
-    forget();
-    const { about, score, medium } = session;
-    const { programmes } = around.programmes.getState();
-    const reminders = programmes.find(({ id }) => id === about.programme.id)?.reminders ?? [];
-    const { talk } = around.settings.getState().settings;
-    const pack = around.pack.current();
-    const { purpose, target } = about;
-    const usable = medium === 'sound' && pack === undefined ? 'screen' : medium;
-    const wish = { purpose, medium: usable, timeline: score.timeline, talk, reminders, target };
-    wanted = { purpose: 'session', choice: choiceOf(about), medium: usable };
-    prepared = prepareScore(wish, pack);
+    if (answer === 'keep') {
+      recoverer.keepFound();
+      store.setState({ entryId: session.about.id });
+      return;
+    }
+    // No waiting where nothing is waited for: the sound is to begin inside the tap.
+    const coming = session.medium === 'sound' ? around.pack.settled() : undefined;
+    if (coming !== undefined) await coming;
+    if (underWay() || recoverer.found() !== session) return;
     recoverer.taken();
-    player.arm(readySession(about, prepared.score, usable), transportOf(usable), prepared.bytes);
-    begin(about.id);
+    preparer.remake(session);
+    begin(session.about.id);
     player.recover(session);
     player.wish('go-on');
   }
-
-  // ---- what the screens may ask --------------------------------------------------------------
 
   const wish = (type: Wish) => (): void => {
     if (underWay()) player.wish(type);
@@ -373,14 +241,16 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     allRight: wish('all-right'),
     afterGap: (answer) => wish(answer === 'go-on' ? 'leave-gap' : 'catch-up')(),
     recover,
-    close() {
-      if (underWay()) return;
-      wanted = undefined;
-      draft = undefined;
-      forget();
-      refresh();
+    close: () => {
+      if (!underWay()) preparer.forget();
     },
   }));
 
-  return { store, found };
+  return {
+    store,
+    async found(journals) {
+      await recoverer.look(journals);
+      await neighbours.look();
+    },
+  };
 }

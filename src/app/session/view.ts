@@ -1,12 +1,11 @@
 import { COOL_DOWN } from '../../domain/cues/lanes.ts';
-import { GAP_MS } from '../../domain/session/follow.ts';
 import { coolDownGoal } from '../../domain/session/move.ts';
 import { segmentHere } from '../../domain/session/places.ts';
 import { isOver, isUnderWay, type Session } from '../../domain/session/session.ts';
 import { mayHaveOneMore, mayUndo, skipGoal, walkNowGoal } from '../../domain/session/wishes.ts';
 import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
-import type { Choice, Gap, SessionView } from '../contract.ts';
+import type { Choice, SessionView } from '../contract.ts';
 import { type Captions, heardAt } from './captions.ts';
 import { NOTHING_OFFERED } from './idle-view.ts';
 
@@ -27,7 +26,7 @@ export function viewOf(session: Session, around: Around): SessionView {
   const { about, score } = session;
   const { cue, caption } = heardAt(around.captions, around.track);
   const at = segmentOf(session);
-  const gap = gapOf(session);
+  const { gap } = session;
   return {
     state: session.name,
     medium: session.medium,
@@ -92,21 +91,6 @@ function offersOf(session: Session, now: number): SessionView['offers'] {
     back: true,
     coolDown: coolDownOffer,
     undo: session.undo && mayUndo(session, now) ? session.undo.what : null,
-  };
-}
-
-/** A gap that is over, or the one that still lasts, as far as it was seen. */
-function gapOf(session: Session): Gap | undefined {
-  if (session.gap !== undefined) {
-    const { stoppedAt, cameBackAt, position } = session.gap;
-    return { stoppedAt, cameBackAt, position };
-  }
-  const silent = session.name === 'interrupted' || session.name === 'stalled';
-  if (!silent || session.seenAt - session.moved.wall <= GAP_MS) return undefined;
-  return {
-    stoppedAt: session.moved.wall,
-    cameBackAt: session.seenAt,
-    position: session.place,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Segment, Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
 import type { ClipLengths, Cue, PlacedClip } from './cue.ts';
-import { JOIN_PAUSE_MS, TONE } from './phrases.ts';
+import { TONE } from './phrases.ts';
 import { isShort } from './short.ts';
 import { cueOf } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
@@ -11,6 +11,9 @@ const COUNTDOWN = [3, 2, 1];
 
 /** From the boundary to its words: the long tone is over. */
 const WORDS_AFTER = 700;
+
+/** Least quiet between a long tone and words, should a pack's tone ring on. */
+const TONE_TO_WORDS = 48;
 
 /** How long before the next boundary the last word must be over: 0.2 s before its first tone. */
 const QUIET_BEFORE = 3200;
@@ -26,7 +29,7 @@ export const wordsStartAt = (
   tone: ClipId,
   lengths: ClipLengths,
   after = WORDS_AFTER,
-): Ms => ms(boundary + Math.max(after, lengths.lengthOf(tone) + JOIN_PAUSE_MS));
+): Ms => ms(boundary + Math.max(after, lengths.lengthOf(tone) + TONE_TO_WORDS));
 
 /** The long tone rises into more effort, falls into less, and stays level into the same. */
 export function toneInto(before: Segment, after: Segment | undefined): ClipId {

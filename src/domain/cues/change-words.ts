@@ -81,16 +81,14 @@ export const hasOwnEffort = ({ activity, effort }: Segment): boolean =>
  * The words of a change from the fullest form to the barest: effort goes first, then halfway,
  * "carry on", the part, "of m", the set, the duration. The last is the activity alone.
  */
-export function wordings(words: ChangeWords, halfway: Phrase = []): Phrase[] {
+export function* wordings(words: ChangeWords, halfway: Phrase = []): Generator<Phrase> {
   const { part, turns, carryOn, activity, duration, effort } = words;
-  return [
-    [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway, ...effort],
-    [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway],
-    [...part, ...turns.full, ...carryOn, ...activity, ...duration],
-    [...part, ...turns.full, ...activity, ...duration],
-    [...turns.full, ...activity, ...duration],
-    [...turns.short, ...activity, ...duration],
-    [...activity, ...duration],
-    activity,
-  ];
+  yield [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway, ...effort];
+  yield [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway];
+  yield [...part, ...turns.full, ...carryOn, ...activity, ...duration];
+  yield [...part, ...turns.full, ...activity, ...duration];
+  yield [...turns.full, ...activity, ...duration];
+  yield [...turns.short, ...activity, ...duration];
+  yield [...activity, ...duration];
+  yield activity;
 }

@@ -26,7 +26,7 @@ const HABITS: Readonly<Record<Exclude<Talk, 'few'>, Habit>> = {
   many: { bound: 90_000, least: 15_000, rounds: 2, oneIn: 60_000, again: 360_000 },
 };
 
-/** In one segment, what is left of it is said after so many other things. */
+/** In one segment, what is left of it is said after so many other things, where quiet must end. */
 const THEN_TIME_LEFT = 2;
 
 export interface FillWith {
@@ -40,8 +40,8 @@ export interface FillWith {
  * Fill the widest gaps with effort and reminders, so that it is never quiet for long.
  *
  * Effort is said in the harder segments of the main part. Reminders take turns in the leader's
- * order, spoken ones alone as words. Where neither is due, and for a reminder in the leader's own
- * words, which is shown and not spoken, the activity and what is left of it are said.
+ * order. Where neither is due but quiet would last too long, and for a reminder in the leader's
+ * own words, which is shown and not spoken, the activity and what is left of it are said.
  */
 export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: FillWith): void {
   const { talk, reminders, lengths } = options;
@@ -55,12 +55,17 @@ export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: Fi
   const slots = chooseSlots(rooms.flatMap(gapsOf), {
     bound: habit.bound,
     least: habit.least + longest,
-    wanted: Math.min((reminders.length + 1) * habit.rounds, timeline.total / habit.oneIn),
+    wanted: Math.min(
+      reminders.length * habit.rounds + effortsWanted(timeline, rooms, habit),
+      timeline.total / habit.oneIn,
+    ),
   });
   const choose = chooser(timeline, rooms, options, habit);
   for (const slot of slots) {
     const { room } = slot.gap;
-    const { kind, phrase, note } = choose(slot);
+    const filler = choose(slot);
+    if (filler === undefined) continue;
+    const { kind, phrase, note } = filler;
     putAt(room, { kind, segment: room.segment.index, note }, phrase, slot.at, lengths);
   }
 }
@@ -77,7 +82,7 @@ function chooser(
   rooms: readonly Room[],
   { reminders, target }: FillWith,
   { again }: Habit,
-): (slot: Slot) => Filler {
+): (slot: Slot) => Filler | undefined {
   const effortAt = rooms.flatMap(({ cues }) => cues.filter(saysEffort).map(({ at }) => at));
   const saidAt = new Map<string, Ms>();
   let turn = 0;
@@ -93,7 +98,7 @@ function chooser(
     const { at } = slot;
     const { segment } = slot.gap.room;
     if (since.segment !== segment.index) since = { segment: segment.index, others: 0 };
-    if (since.others >= THEN_TIME_LEFT) {
+    if (slot.needed && since.others >= THEN_TIME_LEFT) {
       since.others = 0;
       return timeLeft(slot);
     }
@@ -113,7 +118,7 @@ function chooser(
       return timeLeft(slot, reminder);
     }
     since.others = 0;
-    return timeLeft(slot);
+    return slot.needed ? timeLeft(slot) : undefined;
   };
 }
 
@@ -124,6 +129,15 @@ const sayLeft = (segment: Segment, at: Ms): Phrase => [
   ...sayActivity(segment.activity),
   ...sayTimeLeft(ms(segment.end - at)),
 ];
+
+/** How many times effort may come up again in the main part, besides where it is said with a change. */
+function effortsWanted({ segments }: Timeline, rooms: readonly Room[], habit: Habit): number {
+  const work = segments.filter((segment) => isWork(segments, segment));
+  const first = rooms.flatMap(({ cues }) => cues).find(saysEffort);
+  const from = first?.at ?? (work[0]?.start ?? 0) - habit.again;
+  const until = work.at(-1)?.end ?? 0;
+  return Math.max(0, Math.min(habit.rounds, Math.floor((until - from) / habit.again)));
+}
 
 /** A main segment that is no easier than the main segments beside it. */
 function isWork(segments: readonly Segment[], segment: Segment): boolean {

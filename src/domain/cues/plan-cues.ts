@@ -1,7 +1,7 @@
 import type { Segment, Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms, type Percent } from '../units.ts';
 import { countdowns, toneInto, wordsEndBy, wordsStartAt } from './boundary.ts';
-import { changeWords, wordings } from './change-words.ts';
+import { type ChangeWords, changeWords, wordings } from './change-words.ts';
 import type { ClipLengths, Cue, CuePlan, Talk } from './cue.ts';
 import { fillGaps } from './fillers.ts';
 import { placeHalfways } from './halfway.ts';
@@ -61,12 +61,10 @@ function composer(
     const at = before
       ? wordsStartAt(segment.start, toneInto(before, segment), lengths)
       : wordsStartAt(segment.start, opening, lengths, START_WORDS);
-    const fullest = wordings(words[index] as (typeof words)[number], halfway);
     const by = before ? openingEndsBy(segment) : startEndsBy(segment, lengths);
-    const bare = sayActivity(segment.activity);
     const phrase = isShort(segment)
-      ? bare
-      : (fullest.find((said) => at + heardFor(said, lengths) <= by) ?? bare);
+      ? sayActivity(segment.activity)
+      : fullest(wordings(words[index] as ChangeWords, halfway), ms(by - at), lengths);
     const about = {
       kind: before ? 'change' : 'start',
       segment: index,
@@ -76,6 +74,16 @@ function composer(
     const clips = [{ at: segment.start, clip: opening }, ...placeClips(phrase, at, lengths)];
     return cueOf(about, clips, captionOf(phrase), lengths);
   };
+}
+
+/** The first form that is heard within some time, or the last of all. */
+function fullest(forms: Iterable<Phrase>, time: Ms, lengths: ClipLengths): Phrase {
+  let barest: Phrase = [];
+  for (const form of forms) {
+    if (heardFor(form, lengths) <= time) return form;
+    barest = form;
+  }
+  return barest;
 }
 
 /** The start's words leave room for the activity once more, where the segment is long enough. */

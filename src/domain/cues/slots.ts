@@ -1,10 +1,12 @@
 import { type Ms, ms } from '../units.ts';
 import type { Gap } from './room.ts';
 
-/** A gap, and the places in it at which something is to be said. */
+/** A place in a gap at which something is to be said. */
 export interface Slot {
   readonly gap: Gap;
   readonly at: Ms;
+  /** Without it the gap would be quiet for too long; else it may stay empty. */
+  readonly needed: boolean;
 }
 
 export interface Wish {
@@ -40,8 +42,10 @@ export function chooseSlots(gaps: readonly Gap[], wish: Wish): Slot[] {
     widest.count += 1;
     keepAway(filled, widest.middle);
   }
-  return filled.flatMap(({ gap, count }) =>
-    count === 0 ? [] : spread(gap, count, wish).map((at) => ({ gap, at })),
+  return filled.flatMap(({ gap, width, count }) =>
+    count === 0
+      ? []
+      : spread(gap, count, wish).map((at) => ({ gap, at, needed: width > wish.bound })),
   );
 }
 
@@ -62,7 +66,7 @@ function keepAway(filled: readonly Filled[], from: number): void {
 const FINEST = 5000;
 
 const needed = (width: number, { bound }: Wish): number =>
-  Math.max(0, Math.ceil(width / (bound - FINEST)) - 1);
+  width <= bound ? 0 : Math.ceil(width / (bound - FINEST)) - 1;
 
 /** Gaps that differ by less than this are as wide as each other. */
 const ALIKE = 10_000;
@@ -85,7 +89,7 @@ function widestOf(filled: readonly Filled[], least: number): Filled | undefined 
   return best;
 }
 
-/** Round times before a segment's end, the roundest first. */
+/** Round times before a segment's end, the roundest first that move nothing by a quarter of its step. */
 const GRIDS = [60_000, 30_000, 15_000, FINEST];
 
 function spread({ room, from, to }: Gap, count: number, { bound, least }: Wish): Ms[] {
@@ -94,6 +98,7 @@ function spread({ room, from, to }: Gap, count: number, { bound, least }: Wish):
   const { end } = room.segment;
   const tightest = Math.min(least, step - FINEST);
   for (const grid of GRIDS) {
+    if (grid > step / 2 && grid > FINEST) continue;
     const places = even.map((at) => end - Math.round((end - at) / grid) * grid);
     const all = [from, ...places, to];
     const apart = all.slice(1).map((at, i) => at - (all[i] ?? 0));

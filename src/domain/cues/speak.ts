@@ -14,8 +14,12 @@ export function placeClips(phrase: Phrase, from: Ms, lengths: ClipLengths): Plac
 
 /** How long a phrase is heard, its pauses included. */
 export function heardFor(phrase: Phrase, lengths: ClipLengths): Ms {
-  const last = placeClips(phrase, ms(0), lengths).at(-1);
-  return ms(last === undefined ? 0 : last.at + lengths.lengthOf(last.clip));
+  let length = 0;
+  phrase.forEach((clip, i) => {
+    const before = phrase[i - 1];
+    length += lengths.lengthOf(clip) + (before === undefined ? 0 : pauseBetween(before, clip));
+  });
+  return ms(length);
 }
 
 /** What a cue is about besides its words. */

@@ -13,6 +13,3 @@ export function dayOf(date: string): number | undefined {
 
 /** 1970-01-01 was a Thursday (ISO 8601 weekday 4). */
 export const isMonday = (day: number): boolean => (((day + 3) % 7) + 7) % 7 === 0;
-
-/** The ISO 8601 date of a day number. */
-export const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);

@@ -22,6 +22,8 @@ for (const [letters, plain] of [
   [CROSSES, 'x'],
   [LINE_ENDS, '\n'],
   [UNSEEN, ''],
+  ['[{', '('],
+  [']}', ')'],
 ] as const) {
   for (const letter of letters) PLAIN.set(letter, plain);
 }
@@ -36,7 +38,7 @@ function plainOf(letter: string): string {
   return code < 128 ? letter.toLowerCase() : letter;
 }
 
-/** Fold the quotes, primes, dashes, spaces and crosses of phone keyboards, and letter case. */
+/** Fold quotes, primes, dashes, spaces and crosses of phone keyboards, brackets and letter case. */
 export function fold(original: string): Folded {
   const letters: string[] = [];
   const origin: number[] = [];

@@ -300,24 +300,27 @@ function peg$parse(input, options) {
   function peg$f21(duration, words, extras) {    return node('step', { duration, words, extras, first: 'duration' });  }
   function peg$f22(words, d) {    return d;  }
   function peg$f23(words, duration, extras) {    return node('step', { duration, words, extras, first: 'words' });  }
-  function peg$f24(head, a) {    return a;  }
-  function peg$f25(head, tail) {    return node('amounts', { amounts: [head, ...tail] });  }
-  function peg$f26(clock) {    return node('clock', { clock });  }
-  function peg$f27() {    return node('range', {});  }
-  function peg$f28(head, tail) {    return node('amounts', { amounts: [head, ...tail] });  }
-  function peg$f29(number, w) {    return w;  }
-  function peg$f30(number, unit) {    return node('amount', { number, unit: unit ?? '' });  }
-  function peg$f31(amount) {    return amount;  }
+  function peg$f24(head, tail) {    return node('amounts', { amounts: [head, ...tail] });  }
+  function peg$f25(clock) {    return node('clock', { clock });  }
+  function peg$f26() {    return node('range', {});  }
+  function peg$f27(head, tail) {    return node('amounts', { amounts: [head, ...tail] });  }
+  function peg$f28(number, w) {    return w;  }
+  function peg$f29(number, unit) {    return node('amount', { number, unit: unit ?? '' });  }
+  function peg$f30(amount) {    return amount;  }
+  function peg$f31(amount) {    return !/^(s|")/.test(amount.unit);  }
   function peg$f32(amount) {    return amount;  }
-  function peg$f33(number, unit) {    return node('amount', { number, unit });  }
-  function peg$f34(number) {    return node('amount', { number, unit: '' });  }
-  function peg$f35() {    return '"';  }
-  function peg$f36(unit) {    return unit;  }
-  function peg$f37(extra) {    return extra;  }
-  function peg$f38(effort) {    return node('effort', { effort });  }
-  function peg$f39(body, closed) {    return node('note', { body, closed: closed !== null });  }
-  function peg$f40() {    return node('body', {});  }
-  function peg$f41() {    return node('words', { words: text() });  }
+  function peg$f33(amount) {    return amount;  }
+  function peg$f34(amount) {    return amount;  }
+  function peg$f35(amount) {    return amount;  }
+  function peg$f36(number, unit) {    return node('amount', { number, unit });  }
+  function peg$f37(number) {    return node('amount', { number, unit: '' });  }
+  function peg$f38() {    return '"';  }
+  function peg$f39(unit) {    return unit;  }
+  function peg$f40(extra) {    return extra;  }
+  function peg$f41(effort) {    return node('effort', { effort });  }
+  function peg$f42(body, closed) {    return node('note', { body, closed: closed !== null });  }
+  function peg$f43() {    return node('body', {});  }
+  function peg$f44() {    return node('words', { words: text() });  }
   let peg$currPos = options.peg$currPos | 0;
   let peg$savedPos = peg$currPos;
   const peg$posDetailsCache = [{ line: 1, column: 1 }];
@@ -1352,7 +1355,7 @@ function peg$parse(input, options) {
   }
 
   function peg$parseLastDuration() {
-    let s0, s1, s2, s3, s4, s5, s6, s7, s8;
+    let s0, s1, s2, s3;
 
     s0 = peg$parseClock();
     if (s0 === peg$FAILED) {
@@ -1362,77 +1365,13 @@ function peg$parse(input, options) {
         s1 = peg$parseAmount();
         if (s1 !== peg$FAILED) {
           s2 = [];
-          s3 = peg$currPos;
-          s4 = peg$parseMore();
-          if (s4 !== peg$FAILED) {
-            s5 = peg$currPos;
-            peg$silentFails++;
-            s6 = peg$currPos;
-            s7 = peg$parse_();
-            s8 = peg$parseWord();
-            if (s8 !== peg$FAILED) {
-              s7 = [s7, s8];
-              s6 = s7;
-            } else {
-              peg$currPos = s6;
-              s6 = peg$FAILED;
-            }
-            peg$silentFails--;
-            if (s6 === peg$FAILED) {
-              s5 = undefined;
-            } else {
-              peg$currPos = s5;
-              s5 = peg$FAILED;
-            }
-            if (s5 !== peg$FAILED) {
-              peg$savedPos = s3;
-              s3 = peg$f24(s1, s4);
-            } else {
-              peg$currPos = s3;
-              s3 = peg$FAILED;
-            }
-          } else {
-            peg$currPos = s3;
-            s3 = peg$FAILED;
-          }
+          s3 = peg$parseLast();
           while (s3 !== peg$FAILED) {
             s2.push(s3);
-            s3 = peg$currPos;
-            s4 = peg$parseMore();
-            if (s4 !== peg$FAILED) {
-              s5 = peg$currPos;
-              peg$silentFails++;
-              s6 = peg$currPos;
-              s7 = peg$parse_();
-              s8 = peg$parseWord();
-              if (s8 !== peg$FAILED) {
-                s7 = [s7, s8];
-                s6 = s7;
-              } else {
-                peg$currPos = s6;
-                s6 = peg$FAILED;
-              }
-              peg$silentFails--;
-              if (s6 === peg$FAILED) {
-                s5 = undefined;
-              } else {
-                peg$currPos = s5;
-                s5 = peg$FAILED;
-              }
-              if (s5 !== peg$FAILED) {
-                peg$savedPos = s3;
-                s3 = peg$f24(s1, s4);
-              } else {
-                peg$currPos = s3;
-                s3 = peg$FAILED;
-              }
-            } else {
-              peg$currPos = s3;
-              s3 = peg$FAILED;
-            }
+            s3 = peg$parseLast();
           }
           peg$savedPos = s0;
-          s0 = peg$f25(s1, s2);
+          s0 = peg$f24(s1, s2);
         } else {
           peg$currPos = s0;
           s0 = peg$FAILED;
@@ -1568,7 +1507,7 @@ function peg$parse(input, options) {
         s2 = null;
       }
       peg$savedPos = s0;
-      s0 = peg$f26(s1);
+      s0 = peg$f25(s1);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -1637,7 +1576,7 @@ function peg$parse(input, options) {
             s8 = null;
           }
           peg$savedPos = s0;
-          s0 = peg$f27();
+          s0 = peg$f26();
         } else {
           peg$currPos = s0;
           s0 = peg$FAILED;
@@ -1667,7 +1606,7 @@ function peg$parse(input, options) {
         s3 = peg$parseMore();
       }
       peg$savedPos = s0;
-      s0 = peg$f28(s1, s2);
+      s0 = peg$f27(s1, s2);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -1715,7 +1654,7 @@ function peg$parse(input, options) {
           }
           if (s5 !== peg$FAILED) {
             peg$savedPos = s2;
-            s2 = peg$f29(s1, s5);
+            s2 = peg$f28(s1, s5);
           } else {
             peg$currPos = s2;
             s2 = peg$FAILED;
@@ -1728,7 +1667,7 @@ function peg$parse(input, options) {
           s2 = null;
         }
         peg$savedPos = s0;
-        s0 = peg$f30(s1, s2);
+        s0 = peg$f29(s1, s2);
       } else {
         peg$currPos = s0;
         s0 = peg$FAILED;
@@ -1738,18 +1677,139 @@ function peg$parse(input, options) {
     return s0;
   }
 
-  function peg$parseMore() {
-    let s0, s1, s2, s3, s4, s5, s6;
+  function peg$parseLast() {
+    let s0, s1, s2, s3, s4, s5, s6, s7;
+
+    s0 = peg$currPos;
+    s1 = peg$parseNext();
+    if (s1 !== peg$FAILED) {
+      s2 = peg$currPos;
+      peg$silentFails++;
+      s3 = peg$currPos;
+      s4 = [];
+      s5 = peg$parseNext();
+      while (s5 !== peg$FAILED) {
+        s4.push(s5);
+        s5 = peg$parseNext();
+      }
+      s5 = peg$parseActivityFollows();
+      if (s5 !== peg$FAILED) {
+        s4 = [s4, s5];
+        s3 = s4;
+      } else {
+        peg$currPos = s3;
+        s3 = peg$FAILED;
+      }
+      peg$silentFails--;
+      if (s3 === peg$FAILED) {
+        s2 = undefined;
+      } else {
+        peg$currPos = s2;
+        s2 = peg$FAILED;
+      }
+      if (s2 !== peg$FAILED) {
+        peg$savedPos = s0;
+        s0 = peg$f30(s1);
+      } else {
+        peg$currPos = s0;
+        s0 = peg$FAILED;
+      }
+    } else {
+      peg$currPos = s0;
+      s0 = peg$FAILED;
+    }
+    if (s0 === peg$FAILED) {
+      s0 = peg$currPos;
+      s1 = peg$parseAndNext();
+      if (s1 !== peg$FAILED) {
+        s2 = peg$currPos;
+        peg$silentFails++;
+        s3 = peg$parseActivityFollows();
+        peg$silentFails--;
+        if (s3 === peg$FAILED) {
+          s2 = undefined;
+        } else {
+          peg$currPos = s2;
+          s2 = peg$FAILED;
+        }
+        if (s2 !== peg$FAILED) {
+          s3 = peg$currPos;
+          peg$silentFails++;
+          s4 = peg$currPos;
+          peg$savedPos = peg$currPos;
+          s5 = peg$f31(s1);
+          if (s5) {
+            s5 = undefined;
+          } else {
+            s5 = peg$FAILED;
+          }
+          if (s5 !== peg$FAILED) {
+            s6 = [];
+            s7 = peg$parseMore();
+            if (s7 !== peg$FAILED) {
+              while (s7 !== peg$FAILED) {
+                s6.push(s7);
+                s7 = peg$parseMore();
+              }
+            } else {
+              s6 = peg$FAILED;
+            }
+            if (s6 !== peg$FAILED) {
+              s7 = peg$parseActivityFollows();
+              if (s7 !== peg$FAILED) {
+                s5 = [s5, s6, s7];
+                s4 = s5;
+              } else {
+                peg$currPos = s4;
+                s4 = peg$FAILED;
+              }
+            } else {
+              peg$currPos = s4;
+              s4 = peg$FAILED;
+            }
+          } else {
+            peg$currPos = s4;
+            s4 = peg$FAILED;
+          }
+          peg$silentFails--;
+          if (s4 === peg$FAILED) {
+            s3 = undefined;
+          } else {
+            peg$currPos = s3;
+            s3 = peg$FAILED;
+          }
+          if (s3 !== peg$FAILED) {
+            peg$savedPos = s0;
+            s0 = peg$f32(s1);
+          } else {
+            peg$currPos = s0;
+            s0 = peg$FAILED;
+          }
+        } else {
+          peg$currPos = s0;
+          s0 = peg$FAILED;
+        }
+      } else {
+        peg$currPos = s0;
+        s0 = peg$FAILED;
+      }
+    }
+
+    return s0;
+  }
+
+  function peg$parseActivityFollows() {
+    let s0, s1, s2, s3, s4, s5;
 
     s0 = peg$currPos;
     s1 = peg$parse_();
     s2 = peg$currPos;
-    if (input.substr(peg$currPos, 3) === peg$c4) {
-      s3 = peg$c4;
-      peg$currPos += 3;
+    if (input.substr(peg$currPos, 2) === peg$c16) {
+      s3 = peg$c16;
+      peg$currPos += 2;
     } else {
       s3 = peg$FAILED;
-      if (peg$silentFails === 0) { peg$fail(peg$e5); }
+      if (peg$silentFails === 0) { peg$fail(peg$e17); }
     }
     if (s3 !== peg$FAILED) {
       s4 = peg$parseWordEnd();
@@ -1768,10 +1828,38 @@ function peg$parse(input, options) {
     if (s2 === peg$FAILED) {
       s2 = null;
     }
-    s3 = peg$parseKnown();
+    s3 = peg$parseWord();
     if (s3 !== peg$FAILED) {
+      s1 = [s1, s2, s3];
+      s0 = s1;
+    } else {
+      peg$currPos = s0;
+      s0 = peg$FAILED;
+    }
+
+    return s0;
+  }
+
+  function peg$parseMore() {
+    let s0;
+
+    s0 = peg$parseNext();
+    if (s0 === peg$FAILED) {
+      s0 = peg$parseAndNext();
+    }
+
+    return s0;
+  }
+
+  function peg$parseNext() {
+    let s0, s1, s2, s3, s4, s5, s6;
+
+    s0 = peg$currPos;
+    s1 = peg$parse_();
+    s2 = peg$parseKnown();
+    if (s2 !== peg$FAILED) {
       peg$savedPos = s0;
-      s0 = peg$f31(s3);
+      s0 = peg$f33(s2);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -1802,7 +1890,7 @@ function peg$parse(input, options) {
         }
         if (s3 !== peg$FAILED) {
           peg$savedPos = s0;
-          s0 = peg$f32(s2);
+          s0 = peg$f34(s2);
         } else {
           peg$currPos = s0;
           s0 = peg$FAILED;
@@ -1811,6 +1899,42 @@ function peg$parse(input, options) {
         peg$currPos = s0;
         s0 = peg$FAILED;
       }
+    }
+
+    return s0;
+  }
+
+  function peg$parseAndNext() {
+    let s0, s1, s2, s3, s4, s5;
+
+    s0 = peg$currPos;
+    s1 = peg$parse_();
+    if (input.substr(peg$currPos, 3) === peg$c4) {
+      s2 = peg$c4;
+      peg$currPos += 3;
+    } else {
+      s2 = peg$FAILED;
+      if (peg$silentFails === 0) { peg$fail(peg$e5); }
+    }
+    if (s2 !== peg$FAILED) {
+      s3 = peg$parseWordEnd();
+      if (s3 !== peg$FAILED) {
+        s4 = peg$parse_();
+        s5 = peg$parseKnown();
+        if (s5 !== peg$FAILED) {
+          peg$savedPos = s0;
+          s0 = peg$f35(s5);
+        } else {
+          peg$currPos = s0;
+          s0 = peg$FAILED;
+        }
+      } else {
+        peg$currPos = s0;
+        s0 = peg$FAILED;
+      }
+    } else {
+      peg$currPos = s0;
+      s0 = peg$FAILED;
     }
 
     return s0;
@@ -1825,7 +1949,7 @@ function peg$parse(input, options) {
       s2 = peg$parseUnit();
       if (s2 !== peg$FAILED) {
         peg$savedPos = s0;
-        s0 = peg$f33(s1, s2);
+        s0 = peg$f36(s1, s2);
       } else {
         peg$currPos = s0;
         s0 = peg$FAILED;
@@ -1845,7 +1969,7 @@ function peg$parse(input, options) {
     s1 = peg$parseNumber();
     if (s1 !== peg$FAILED) {
       peg$savedPos = s0;
-      s1 = peg$f34(s1);
+      s1 = peg$f37(s1);
     }
     s0 = s1;
 
@@ -1942,7 +2066,7 @@ function peg$parse(input, options) {
     }
     if (s1 !== peg$FAILED) {
       peg$savedPos = s0;
-      s1 = peg$f35();
+      s1 = peg$f38();
     }
     s0 = s1;
     if (s0 === peg$FAILED) {
@@ -2104,7 +2228,7 @@ function peg$parse(input, options) {
               s5 = null;
             }
             peg$savedPos = s0;
-            s0 = peg$f36(s3);
+            s0 = peg$f39(s3);
           } else {
             peg$currPos = s0;
             s0 = peg$FAILED;
@@ -2130,7 +2254,7 @@ function peg$parse(input, options) {
     }
     if (s2 !== peg$FAILED) {
       peg$savedPos = s0;
-      s0 = peg$f37(s2);
+      s0 = peg$f40(s2);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2358,7 +2482,7 @@ function peg$parse(input, options) {
       }
       s3 = input.substring(s3, peg$currPos);
       peg$savedPos = s0;
-      s0 = peg$f38(s3);
+      s0 = peg$f41(s3);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2391,7 +2515,7 @@ function peg$parse(input, options) {
         s3 = null;
       }
       peg$savedPos = s0;
-      s0 = peg$f39(s2, s3);
+      s0 = peg$f42(s2, s3);
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;
@@ -2423,7 +2547,7 @@ function peg$parse(input, options) {
       }
     }
     peg$savedPos = s0;
-    s1 = peg$f40();
+    s1 = peg$f43();
     s0 = s1;
 
     return s0;
@@ -2460,7 +2584,7 @@ function peg$parse(input, options) {
         }
       }
       peg$savedPos = s0;
-      s0 = peg$f41();
+      s0 = peg$f44();
     } else {
       peg$currPos = s0;
       s0 = peg$FAILED;

@@ -88,6 +88,7 @@ export interface PlanProblem {
 
 /** What can be wrong with a programme file. `src/copy/programme.ts` has a sentence for each. */
 export const PROGRAMME_CODES = [
+  'amount',
   'bad-character',
   'date',
   'date-order',

@@ -44,6 +44,12 @@ const whole = (min: number, max: number) =>
     ),
   );
 
+const amount = (min: number, max: number) =>
+  v.pipe(
+    v.number('type|number'),
+    v.check((value) => value >= min && value <= max, `amount|${min}|${max}`),
+  );
+
 const list = <T extends v.GenericSchema>(item: T, min: number, max: number) =>
   v.pipe(
     v.array(item, 'type|list'),
@@ -80,7 +86,7 @@ export const ProgrammeShape = v.object(
     goal: v.object(
       {
         name: text(LIMITS.name),
-        distanceM: whole(1, LIMITS.distanceM),
+        distanceM: amount(1, LIMITS.distanceM),
         date: v.optional(date),
       },
       'type|object',

@@ -8,7 +8,7 @@ import type { Report } from './report.ts';
 
 const EFFORT_WORDS: Readonly<Record<string, number>> = { easy: 30, moderate: 50, hard: 70 };
 const NUMBER_WORDS: readonly string[] =
-  'half one two three four five six seven eight nine ten eleven twelve'.split(' ');
+  'zero one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 function sayNumberWord(word: string, start: number, report: Report): undefined {
   const span = { start, end: start + word.length };

@@ -39,23 +39,25 @@ function moved(state: Session, at: Moment): Step<Session> {
   const next: Session = { ...state, place, track: heard.track, moved: at, credit };
   if (!isSteady(state.moved, at)) return step(next);
   const lost = at.wall - state.moved.wall - (at.track - state.moved.track);
-  if (lost > GAP_MS) return step(withGap(next, state, at, lost));
+  if (lost > GAP_MS) return step(withGap(afterGap(next, at.wall), state, at, lost));
   return step(next, ...boundary(state, next));
 }
 
-/** Remembers a gap, and begins to credit anew after it. */
-export function withGap(next: Session, before: Session, at: Moment, lost: number): Session {
+/** Remembers a gap to be told. */
+export const withGap = (next: Session, before: Session, at: Moment, lost: number): Session => ({
+  ...next,
+  gap: {
+    stoppedAt: before.moved.wall,
+    cameBackAt: at.wall,
+    position: before.place,
+    lost: ms(lost),
+  },
+});
+
+/** What comes after a gap is credited anew. */
+function afterGap(next: Session, wall: number): Session {
   const counts = next.lane === 'session' ? 'plan' : 'extra';
-  return {
-    ...next,
-    credit: beginStretch(next.credit, counts, { wall: at.wall, track: next.track }),
-    gap: {
-      stoppedAt: before.moved.wall,
-      cameBackAt: at.wall,
-      position: before.place,
-      lost: ms(lost),
-    },
-  };
+  return { ...next, credit: beginStretch(next.credit, counts, { wall, track: next.track }) };
 }
 
 function boundary(before: Session, after: Session) {

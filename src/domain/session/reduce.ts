@@ -10,8 +10,11 @@ import { ready } from './states/ready.ts';
 import { running } from './states/running.ts';
 import { interrupted, stalled } from './states/silent.ts';
 
-/** Position is written this often, or more seldom while it does not move. */
-export const WRITE_EVERY_MS = 5000;
+/**
+ * Position is written this often, or more seldom while it does not move. Five seconds is the most
+ * that a kill may cost, with a sign's lateness and the writing itself.
+ */
+export const WRITE_EVERY_MS = 4500;
 const WRITE_EVERY_STANDING_MS = 30_000;
 
 const STATES: Record<StateName, (state: Session, event: SessionEvent) => Step<Session>> = {
@@ -39,6 +42,7 @@ export const readySession = (about: About, score: Score, medium: Medium): Sessio
   broken: false,
   hushed: false,
   writtenAt: 0,
+  writtenMove: { wall: about.startedAt, track: ms(0) },
   seenAt: 0,
 });
 
@@ -51,8 +55,23 @@ export function reduce(state: Session, event: SessionEvent): Step<Session> {
     event.type === 'recovered' ? recover(state, event) : STATES[state.name](state, event);
   const seen = { ...next, seenAt: event.wall };
   if (!isWorthWriting(state, next, event, effects)) return { state: seen, effects };
-  const journal: Effect = { type: 'journal', event, strict: isStrict(state, next, event) };
-  return { state: { ...seen, writtenAt: event.wall }, effects: [journal, ...effects] };
+  const written = [...lastMove(state, next), event].map(
+    (each): Effect => ({ type: 'journal', event: each, strict: isStrict(state, next, each) }),
+  );
+  return {
+    state: { ...seen, writtenAt: event.wall, writtenMove: seen.moved },
+    effects: [...written, ...effects],
+  };
+}
+
+/**
+ * A stall and a gap are told from when the place last moved: that sign, too small to be written
+ * when it came, is written before them, so that a journal read back tells the same.
+ */
+function lastMove(before: Session, after: Session): SessionEvent[] {
+  const told = after.name !== before.name || after.gap !== before.gap;
+  const unwritten = before.name === 'running' && before.moved !== before.writtenMove;
+  return told && unwritten ? [{ type: 'tick', ...before.moved }] : [];
 }
 
 /** Signs are written when something came of them, and else every few seconds; the rest at once. */

@@ -100,6 +100,8 @@ export interface Session {
   readonly hushed: boolean;
   /** Wall time of the last event that was written to the journal. */
   readonly writtenAt: number;
+  /** `moved` as it was then: the journal knows of no later move. */
+  readonly writtenMove: Moment;
   /** Wall time of the last event. */
   readonly seenAt: number;
 }

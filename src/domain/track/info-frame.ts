@@ -13,13 +13,17 @@ const NAME_AT = HEADER_BYTES + SIDE_INFO_BYTES;
 export interface Info {
   /** Frames of sound, this one left out. */
   readonly frames: number;
-  /** Bytes of the whole file, this frame included. */
+  /** Bytes of those frames. */
   readonly bytes: number;
 }
 
 /**
  * Write the first frame of a track at the start of `target`: a frame of silence that players read
  * the number of frames and bytes from and do not play.
+ *
+ * The bytes leave this frame out, as the frames do: players seek by their ratio, counted from the
+ * frame after this one. With the whole file's bytes, every place in the second half of a track was
+ * one frame off (measured in Chromium).
  *
  * @param frames frames of sound that follow
  */
@@ -30,7 +34,7 @@ export function writeInfoFrame(target: Uint8Array, frames: number): void {
   const view = new DataView(target.buffer, target.byteOffset, FRAME_BYTES);
   view.setUint32(NAME_AT + 4, HAS_FRAMES | HAS_BYTES);
   view.setUint32(NAME_AT + 8, frames);
-  view.setUint32(NAME_AT + 12, (frames + 1) * FRAME_BYTES);
+  view.setUint32(NAME_AT + 12, frames * FRAME_BYTES);
 }
 
 /** Read what {@link writeInfoFrame} wrote; nothing for a file that begins otherwise. */

@@ -8,6 +8,9 @@ interface AudioSessionNavigator extends Navigator {
   readonly audioSession?: { type: string };
 }
 
+/** Length and place are known (HTML: media elements, ready states). */
+const HAVE_METADATA = 1;
+
 /**
  * The session's sound: one audio element in the page, and its place is the session's clock. The
  * track is one Blob with one address, kept until it is closed. Nothing here starts sound by
@@ -22,7 +25,7 @@ export function createSound(): Transport {
   let stopListening = listenTo();
   let track: { readonly blob: Blob; readonly url: string } | undefined;
   /** Where a seek goes that has not arrived: until then the element tells the old place. */
-  let goingTo: Ms | undefined;
+  let goingTo: { readonly to: Ms; readonly asked: boolean } | undefined;
   /** An element that lost its track says that it is at 0: then the last known place holds. */
   let lastPlace = ms(0);
 
@@ -49,10 +52,7 @@ export function createSound(): Transport {
         if (track !== undefined) say('failed');
       }),
       on('loadedmetadata', arrive),
-      on('seeked', () => {
-        if (!own.seeking) goingTo = undefined;
-        say('tick');
-      }),
+      on('seeked', () => say('tick')),
     ];
     return () => {
       for (const stop of stops) stop();
@@ -61,12 +61,14 @@ export function createSound(): Transport {
 
   /** A place that was asked for before the element knew its track. */
   function arrive(): void {
-    if (goingTo !== undefined) element.currentTime = secondsOf(goingTo);
+    if (goingTo === undefined) return;
+    goingTo = { ...goingTo, asked: true };
+    element.currentTime = secondsOf(goingTo.to);
   }
 
   function seek(to: Ms): void {
-    goingTo = to;
-    if (element.readyState >= HTMLMediaElement.HAVE_METADATA) arrive();
+    goingTo = { to, asked: false };
+    if (element.readyState >= HAVE_METADATA) arrive();
   }
 
   function play(): void {
@@ -87,8 +89,9 @@ export function createSound(): Transport {
   }
 
   function place(): Ms {
-    if (goingTo !== undefined) return goingTo;
-    if (element.readyState < HTMLMediaElement.HAVE_METADATA) return lastPlace;
+    if (goingTo?.asked && !element.seeking) goingTo = undefined;
+    if (goingTo !== undefined) return goingTo.to;
+    if (element.readyState < HAVE_METADATA) return lastPlace;
     lastPlace = ms(element.currentTime * 1000);
     return lastPlace;
   }

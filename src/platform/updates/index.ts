@@ -11,7 +11,12 @@ export type { Updates } from './updates.ts';
 export function startUpdates(presence: { isFree(): Promise<boolean> }): Updates {
   // Without locks a tab knows of its own session only; holding every update back would be worse.
   const nobodyRuns = async (): Promise<boolean> => !('locks' in navigator) || presence.isFree();
-  const updates = createUpdates(registerWorker(), nobodyRuns, () => location.reload());
+  const updates = createUpdates(
+    registerWorker(),
+    nobodyRuns,
+    () => location.reload(),
+    (milliseconds, job) => setTimeout(job, milliseconds),
+  );
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') updates.look(Date.now());
   });

@@ -24,6 +24,9 @@ export interface Updates {
 /** Long enough to cost no one data, short enough that an app never closed still learns of one. */
 const LOOK_EVERY_MS = 60 * 60 * 1000;
 
+/** How soon a session in another tab is asked after again, while a version waits. */
+const ASK_AGAIN_MS = 5000;
+
 /**
  * Offers new versions and never forces one. What waits is hidden while a session is under way,
  * and a page is reloaded only when the person asked for it and no session runs.
@@ -31,11 +34,13 @@ const LOOK_EVERY_MS = 60 * 60 * 1000;
  * @param worker the service worker
  * @param nobodyRuns tells whether no tab of this browser runs a session
  * @param reload opens the page anew
+ * @param later calls once, after some milliseconds
  */
 export function createUpdates(
   worker: WorkerPort,
   nobodyRuns: () => Promise<boolean>,
   reload: () => void,
+  later: (milliseconds: number, job: () => void) => void,
 ): Updates {
   let busy = false;
   let pending = false;
@@ -50,9 +55,10 @@ export function createUpdates(
   }));
   /** Hidden at once, shown only when no tab is known to run a session. */
   async function show(): Promise<void> {
-    if (!pending || busy) store.setState({ waiting: false });
-    else if (await nobodyRuns()) store.setState({ waiting: !busy });
-    else store.setState({ waiting: false });
+    if (!pending || busy) return store.setState({ waiting: false });
+    const free = await nobodyRuns();
+    store.setState({ waiting: free && !busy });
+    if (!free) later(ASK_AGAIN_MS, () => void show());
   }
   const reloadWhenFree = (): void => {
     if (asked && tookOver && !busy) reload();

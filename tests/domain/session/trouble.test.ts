@@ -43,6 +43,27 @@ describe('a sound that stops', () => {
     expect(doneMs(phone.session.credit)).toBe(340_000);
   });
 
+  it('PLAY-14 who wakes a phone that is still silent is told since when, and can go on or catch up', () => {
+    const silent = () => easyDay().pass(40).take().pass(100);
+    expect(silent().session.gap).toBeUndefined();
+    const woken = silent().say('woke');
+    expect(woken.session).toMatchObject({ name: 'interrupted', gap: { position: 40_000 } });
+    expect(woken.say('leave-gap').track).toBe(37_000);
+    expect(woken.session.gap).toBeUndefined();
+    const caughtUp = silent().say('woke').pass(10).say('catch-up');
+    expect(caughtUp.track).toBe(150_000);
+    expect(caughtUp.playing).toBe(true);
+  });
+
+  it('PLAY-14 a page that wakes and finds the sound standing tells both at once', () => {
+    const phone = easyDay().pass(40).stick(true);
+    phone.blocked = true;
+    phone.pass(60);
+    phone.blocked = false;
+    phone.say('woke');
+    expect(phone.session).toMatchObject({ name: 'stalled', gap: { position: 40_000 } });
+  });
+
   it('PLAY-14 a gap of up to three seconds is not told', () => {
     const phone = easyDay().pass(40).stick(true).pass(2.75).stick(false).pass(5);
     expect(phone.session.gap).toBeUndefined();

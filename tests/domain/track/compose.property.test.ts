@@ -32,11 +32,11 @@ describe('a composed track, frame by frame', () => {
     });
   });
 
-  test('TRACK-2 begins with an Info frame that says how many frames and bytes there are', () => {
+  test('TRACK-2 begins with an Info frame that says how many frames and bytes of sound follow', () => {
     forEveryTrack(0, 60, (pack, plan) => {
       const { bytes, layout } = composeTrack(plan, pack);
       const frames = layout.total / FRAME_MS;
-      expect(readInfoFrame(bytes)).toEqual({ frames, bytes: bytes.length });
+      expect(readInfoFrame(bytes)).toEqual({ frames, bytes: bytes.length - FRAME_BYTES });
     });
   });
 
@@ -78,7 +78,7 @@ describe('a composed track, frame by frame', () => {
       const exported = composeExport(plan.cues, pack);
       const frames = exported.length / FRAME_BYTES - 1;
       expect(frames * FRAME_MS).toBe(whole.layout.tail.end);
-      expect(readInfoFrame(exported)).toEqual({ frames, bytes: exported.length });
+      expect(readInfoFrame(exported)).toEqual({ frames, bytes: frames * FRAME_BYTES });
       const sound = whole.bytes.subarray(FRAME_BYTES, exported.length);
       expect(Buffer.compare(exported.subarray(FRAME_BYTES), sound)).toBe(0);
     });

@@ -84,6 +84,7 @@ export async function openBrowser(
       const page = first ?? (await context.newPage());
       first = undefined;
       page.setDefaultTimeout(15_000);
+      await page.setViewportSize({ width: 390, height: 844 });
       return page;
     },
     async kill() {

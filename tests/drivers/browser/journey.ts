@@ -87,3 +87,12 @@ async function picture(page: Page, title: string): Promise<void> {
 
 export const seconds = (count: number): Promise<void> =>
   new Promise((resolve) => setTimeout(resolve, count * 1000));
+
+/** Kills the browser and opens the app again on the same profile, some seconds later. */
+export async function killAndReturn(j: Journey, away = 0): Promise<Page> {
+  await j.kill();
+  await seconds(away);
+  const page = await j.restart();
+  await page.goto(j.site.url);
+  return page;
+}

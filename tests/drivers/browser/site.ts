@@ -1,7 +1,8 @@
 /** Serves the built app to a real browser, and can fail the way real networks and hosts do. */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo, Socket } from 'node:net';
-import { answer } from '../../../.ci/serve.ts';
+import { extname } from 'node:path';
+import { answer, TYPES } from '../../../.ci/serve.ts';
 import { allFiles, DIST } from '../built.ts';
 
 export interface Site {
@@ -43,7 +44,7 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
     const other = replaced.get(path);
     const rate = slowed.get(path);
     if (other !== undefined) {
-      const type = path.endsWith('.js') ? 'text/javascript' : 'application/octet-stream';
+      const type = TYPES[extname(path)] ?? 'application/octet-stream';
       response.writeHead(200, { 'Content-Type': type, 'Cache-Control': 'no-cache' }).end(other);
     } else if (rate !== undefined) {
       void sendSlowly(path, rate, response);

@@ -11,9 +11,11 @@ import {
   button,
   followMarshMile,
   go,
+  goOn,
   moveTo,
   openFile,
   openSession,
+  rate,
   SEVERAL,
   start,
   visit,
@@ -54,6 +56,7 @@ async function beforeASession(page: Page, site: Site, stop: Stop): Promise<void>
   await stop('pocket check', false);
   for (const path of ['settings', 'install', 'about', 'done', 'nowhere/at/all']) {
     await go(page, `/${path}`);
+    await page.getByRole('heading', { level: 1 }).waitFor();
     await seconds(0.4);
     await stop(path.replaceAll('/', ' '), false);
   }
@@ -95,7 +98,7 @@ async function whileItRuns(page: Page, stop: Stop): Promise<void> {
   });
   await page.getByRole('heading', { name: running.stalledTitle }).waitFor();
   await stop('stalled', true);
-  await button(page, running.goOn).click();
+  await goOn(page);
   await button(page, running.more).click();
   await button(page, running.skip).waitFor();
   await stop('more', true);
@@ -116,13 +119,13 @@ async function afterwards(page: Page, stop: Stop): Promise<void> {
   await button(page, running.endYes).click();
   await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
   await stop('how hard', false);
-  await page.getByRole('radio', { name: /^7/ }).check({ force: true });
-  await page.getByRole('checkbox').first().check({ force: true });
+  await rate(page, 7);
+  await page.getByText(felt.warningBox).click();
   await page.getByText(felt.niggleYes).click();
   await page.getByLabel(felt.note).fill('Wind from the sea');
   await stop('how hard, answered', false);
   await button(page, felt.save).click();
-  await page.waitForURL(/#\/done\//);
+  await page.getByRole('heading', { level: 1, name: /20\d\d/ }).waitFor();
   await stop('one done', false);
   await go(page, '/done');
   await page.getByText('Week 1, session 2').first().waitFor();

@@ -87,6 +87,31 @@ export async function start(page: Page): Promise<void> {
   await button(page, running.hold).waitFor();
 }
 
+/** Says how hard it was. The number is what is seen; the radio button in it is for readers. */
+export async function rate(page: Page, effort: number): Promise<void> {
+  const radio = page.getByRole('radio', { name: new RegExp(`^${effort}: `) });
+  await page.locator('label', { has: radio }).click();
+}
+
+/**
+ * Goes on from where the sound stood: on the screen itself, or where the gap is told, which comes
+ * over the screen after some seconds.
+ */
+export async function goOn(page: Page): Promise<void> {
+  const told = page.getByRole('button', { name: /^Go on from minute/ });
+  const own = button(page, running.goOn);
+  await own.or(told).first().waitFor();
+  for (let attempt = 0; attempt < 5; attempt += 1) {
+    const which = (await told.isVisible()) ? told : own;
+    const clicked = await which.click({ timeout: 2000 }).then(
+      () => true,
+      () => false,
+    );
+    if (clicked) return;
+  }
+  throw new Error('nothing to go on with');
+}
+
 /** The demo's first session of its first group, running. */
 export async function startDemo(page: Page): Promise<void> {
   await page.getByRole('link', { name: welcome.choose }).first().click();

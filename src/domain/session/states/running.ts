@@ -6,6 +6,7 @@ import { follow } from '../follow.ts';
 import { andThen, endEarly, hold, step, without } from '../move.ts';
 import type { Session } from '../session.ts';
 import { back, catchUp, oneMore, skip, toCoolDown, undo, walkNow } from '../wishes.ts';
+import { stalled } from './silent.ts';
 
 /** A pause this soon after the lock screen's button ended a hold was meant to be one. */
 const BUTTON_WAS_SYSTEM_MS = 1500;
@@ -14,15 +15,11 @@ const BUTTON_WAS_SYSTEM_MS = 1500;
 export function running(state: Session, event: SessionEvent): Step<Session> {
   if (event.type === 'start' || event.type === 'recovered') return step(state);
   const followed = follow(state, event);
-  return followed.state.name === 'running' || isWishOfAnyState(event, followed.state)
-    ? andThen(followed, (next) => act(next, event))
-    : followed;
+  if (followed.state.name === 'running') return andThen(followed, (next) => act(next, event));
+  // A person's hold, end or alarm is obeyed even when the same moment shows that the sound stood.
+  if (followed.state.name === 'stalled') return andThen(followed, (next) => stalled(next, event));
+  return followed;
 }
-
-/** A person's hold, end or alarm is obeyed even when the same moment shows that the sound stood. */
-const isWishOfAnyState = (event: PlacedEvent, state: Session): boolean =>
-  state.name === 'stalled' &&
-  (event.type === 'hold' || event.type === 'end' || event.type === 'wrong');
 
 function act(state: Session, event: PlacedEvent): Step<Session> {
   const { wall } = event;

@@ -22,9 +22,10 @@ const silent =
     const { wall } = event;
     switch (event.type) {
       case 'tick':
-      case 'woke':
       case 'playing':
         return cameBack(state, event) ? goesOnByItself(state, event) : step(state);
+      case 'woke':
+        return cameBack(state, event) ? goesOnByItself(state, event) : tellGap(state, wall);
       case 'paused':
         return step(state.name === 'stalled' ? { ...state, name: 'interrupted' } : state);
       case 'failed':
@@ -66,6 +67,13 @@ function goesOnByItself(state: Session, event: PlacedEvent): Step<Session> {
   const back = { ...runFrom(state, state.lane, at), broken: false };
   const told = lost > GAP_MS ? withGap(back, state, at, lost) : back;
   return andThen(step(told), (next) => follow(next, event));
+}
+
+/** Who comes back to a silent phone is told since when it has been silent. */
+function tellGap(state: Session, wall: number): Step<Session> {
+  const lost = wall - state.moved.wall;
+  if (lost <= GAP_MS) return step(state);
+  return step(withGap(state, state, { wall, track: state.track }, lost));
 }
 
 /** A call or another app has the sound. */

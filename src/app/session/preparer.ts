@@ -1,0 +1,130 @@
+import type { StoreApi } from 'zustand/vanilla';
+import { readySession } from '../../domain/session/reduce.ts';
+import type { Session } from '../../domain/session/session.ts';
+import type { Choice, Medium, ProgrammesState, SettingsState } from '../contract.ts';
+import type { PackHolder } from '../pack.ts';
+import type { Clock, Transport } from '../ports.ts';
+import { choiceOf, type Draft, draftOf, pocketDraft, stamp } from './draft.ts';
+import type { Player } from './player.ts';
+import { type Prepared, pocketTimeline, prepareScore } from './score-plan.ts';
+
+/** What was asked for: a session of a programme, or the pocket check. */
+export type Wanted =
+  | { readonly purpose: 'session'; readonly choice: Choice; readonly medium: Medium }
+  | { readonly purpose: 'pocket-check'; readonly choice?: undefined; readonly medium: 'sound' };
+
+/** Makes what is wanted ready, as soon as everything for it is here. */
+export interface Preparer {
+  readonly wanted: Wanted | undefined;
+  readonly draft: Draft | undefined;
+  readonly prepared: Prepared | undefined;
+  /** Composes what is wanted from now on. The same again changes nothing. */
+  want(next: Wanted): void;
+  /** Composes anew. */
+  make(): void;
+  /** Composes the rest of a session that was cut off, by its own timeline. */
+  remake(session: Session): void;
+  forget(): void;
+}
+
+interface Needs {
+  readonly clock: Clock;
+  readonly programmes: StoreApi<ProgrammesState>;
+  readonly settings: StoreApi<SettingsState>;
+  readonly pack: PackHolder;
+  readonly player: Player;
+  transportOf(medium: Medium): Transport;
+  /** Before another track takes the place of the one that is loaded. */
+  clear(): void;
+  changed(): void;
+}
+
+export function createPreparer(needs: Needs): Preparer {
+  const { player, pack } = needs;
+  let wanted: Wanted | undefined;
+  let draft: Draft | undefined;
+  let prepared: Prepared | undefined;
+
+  function draftFor(what: Wanted): Draft | undefined {
+    if (what.purpose === 'session') {
+      return draftOf(needs.programmes.getState().programmes, what.choice);
+    }
+    const voice = pack.current();
+    return voice && pocketDraft(pocketTimeline(voice));
+  }
+
+  function arm(what: Draft, medium: Medium, id = ''): void {
+    const { about, timeline, reminders } = what;
+    const { purpose, target } = about;
+    const { talk } = needs.settings.getState().settings;
+    const wish = { purpose, medium, timeline, talk, reminders, target };
+    prepared = prepareScore(wish, pack.current());
+    const ready = readySession(stamp(about, id, needs.clock), prepared.score, medium);
+    player.arm(ready, needs.transportOf(medium), prepared.bytes);
+  }
+
+  function make(): void {
+    if (wanted === undefined) return;
+    empty();
+    draft = draftFor(wanted);
+    const { medium } = wanted;
+    if (draft !== undefined && (medium === 'screen' || pack.current() !== undefined)) {
+      arm(draft, medium);
+    }
+    needs.changed();
+  }
+
+  function empty(): void {
+    needs.clear();
+    player.disarm();
+    draft = undefined;
+    prepared = undefined;
+  }
+
+  const isReady = (): boolean => player.session?.name === 'ready';
+  const waits = (): boolean => wanted !== undefined && player.session === undefined;
+
+  pack.store.subscribe((now) => {
+    if (now.pack.name === 'ready' && waits()) make();
+  });
+  needs.programmes.subscribe(() => {
+    if (waits()) make();
+  });
+  needs.settings.subscribe(({ settings }, before) => {
+    if (settings.talk !== before.settings.talk && isReady()) make();
+  });
+
+  return {
+    get wanted() {
+      return wanted;
+    },
+    get draft() {
+      return draft;
+    },
+    get prepared() {
+      return prepared;
+    },
+    want(next) {
+      const again = JSON.stringify(wanted) === JSON.stringify(next) && isReady();
+      wanted = next;
+      if (!again) make();
+    },
+    make,
+    remake(session) {
+      const { about, medium, score } = session;
+      const { programmes } = needs.programmes.getState();
+      const { reminders = [] } = programmes.find(({ id }) => id === about.programme.id) ?? {};
+      // Without a voice the rest can still be watched.
+      const usable = pack.current() === undefined ? 'screen' : medium;
+      empty();
+      wanted = { purpose: 'session', choice: choiceOf(about), medium: usable };
+      draft = { about, timeline: score.timeline, reminders };
+      arm(draft, usable, about.id);
+    },
+    forget() {
+      wanted = undefined;
+      empty();
+      needs.changed();
+    },
+  };
+}

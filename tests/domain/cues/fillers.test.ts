@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import type { Talk } from '../../../src/domain/cues/cue.ts';
+import { planCues } from '../../../src/domain/cues/plan-cues.ts';
+import { timelineOf } from './plans.ts';
+import { REAL_VOICE } from './voices.ts';
+
+const fillers = (text: string, reminders: string[], talk: Talk = 'usual') =>
+  planCues(timelineOf(text), { talk, reminders, target: 50, lengths: REAL_VOICE })
+    .cues.filter(({ kind }) => kind === 'reminder' || kind === 'effort')
+    .map(({ at, text: words, note }) => [at / 1000, note ? `${words} (${note})` : words]);
+
+const EFFORT = 'You can talk in whole sentences.';
+const TALL = 'Stand tall, eyes on the path ahead.';
+const ARMS = 'Let your arms swing evenly.';
+
+describe('places for reminders and effort', () => {
+  test('CUE-10 a reminder goes into the middle of the widest gap', () => {
+    // Nothing is quiet for 3 min. The walk is quiet from about 1:02 to halfway at 2:50; the
+    // nearest to the middle, 1:56, that is round before the walk's end at 3:50 is 1:50.
+    expect(fillers('main: 1 min run, 2:50 walk, 1:50 run', ['stand-tall'])).toEqual([[110, TALL]]);
+  });
+
+  test('CUE-10 gaps alike are taken far from each other', () => {
+    // Ten runs of 2 min with gaps alike; the first is taken, then the farthest, then the middle.
+    const said = fillers('main: 10 x (2 min run, 20 s walk)', ['stand-tall', 'even-arms']);
+    const sets = said.map(([at]) => Math.floor((at as number) / 140));
+    expect(sets).toHaveLength(3);
+    expect(sets[0]).toBeLessThanOrEqual(1);
+    expect(sets[2]).toBeGreaterThanOrEqual(8);
+    expect(sets[1]).toBeGreaterThanOrEqual(3);
+    expect(sets[1]).toBeLessThanOrEqual(6);
+  });
+
+  test('CUE-10 each reminder is said once at usual where there is room, and twice at many', () => {
+    const text = '5 min easy walk; 7 x (1 min walk, 2 min run); 5 min easy walk';
+    const reminders = ['stand-tall', 'even-arms', 'light-steps'];
+    const count = (talk: Talk) => {
+      const words = fillers(text, reminders, talk).map(([, said]) => said);
+      return [TALL, ARMS, 'Take short, light steps.'].map(
+        (said) => words.filter((it) => it === said).length,
+      );
+    };
+    expect(count('usual')).toEqual([1, 1, 1]);
+    for (const times of count('many')) expect(times).toBeGreaterThanOrEqual(2);
+  });
+
+  test('CUE-10 many reminders do not crowd a session: at most one in 2 min at usual', () => {
+    const all = ['stand-tall', 'even-arms', 'soft-shoulders', 'loose-hands', 'light-steps', 'sip'];
+    const text = 'main: 6 x (1 min run, 40 s walk)';
+    expect(fillers(text, all).length).toBeLessThanOrEqual(5);
+    expect(fillers(text, all).length).toBeGreaterThanOrEqual(4);
+    expect(fillers(text, all, 'many').length).toBeGreaterThan(5);
+  });
+
+  test('CUE-9, CUE-12 without reminders the activity and the time left are said, at round times', () => {
+    // Quiet from 0:13 to halfway at 6:00 needs one place, in its middle: 3:06, so 3:00. From
+    // 6:01 to "one minute" at 9:00 is under three minutes.
+    expect(fillers('warm-up: 10 min easy walk; main: 2 min run', [])).toEqual([
+      [180, 'Easy walk. Seven minutes to go.'],
+    ]);
+  });
+
+  test('CUE-12 after two other things in one segment the time left is said', () => {
+    // 15 min before halfway need five places, 14 min after it need four. Effort was said at the
+    // start and is due again after 10 min.
+    const reminders = ['stand-tall', 'even-arms', 'light-steps', 'soft-shoulders'];
+    expect(fillers('main: 30 min run', reminders).map(([, words]) => words)).toEqual([
+      TALL,
+      ARMS,
+      'Run. Twenty-two minutes to go.',
+      EFFORT,
+      'Take short, light steps.',
+      'Run. Twelve minutes to go.',
+      EFFORT,
+      'Let your shoulders drop.',
+      'Run. Four minutes to go.',
+    ]);
+  });
+
+  test('CUE-12 places that are wanted and not needed get no time left', () => {
+    // "Many" fills the last minute of the warm-up as well, where it is never quiet for 90 s.
+    const text = '5 min easy walk; 7 x (1 min walk, 2 min brisk walk); 5 min easy walk';
+    const reminders = ['stand-tall', 'even-arms', 'light-steps', 'sip', 'uphill', 'downhill'];
+    const said = fillers(text, reminders, 'many');
+    expect(said.filter(([at]) => 241 < Number(at) && Number(at) < 290)).toHaveLength(1);
+    expect(said.filter(([, words]) => String(words).includes('seconds to go'))).toEqual([]);
+  });
+
+  test('CUE-11 a single reminder is not repeated within 10 min at usual', () => {
+    const times = fillers('main: 60 min run', ['stand-tall']).filter(([, words]) => words === TALL);
+    expect(times.length).toBeGreaterThanOrEqual(4);
+    times.slice(1).forEach(([at], i) => {
+      expect((at as number) - (times[i]?.[0] as number)).toBeGreaterThanOrEqual(600);
+    });
+  });
+
+  test('CUE-16 a reminder in the leader’s own words is shown beside the time left, in its turn', () => {
+    const said = fillers('main: 30 min run', ['stand-tall', 'Wave at the herons']);
+    const texts = said.map(([, words]) => String(words));
+    expect(texts[0]).toBe(TALL);
+    expect(texts[1]).toMatch(/^Run\. Twenty-\w+ minutes to go\. \(Wave at the herons\)$/);
+  });
+
+  test('CUE-16 an id that the catalogue has not is free words', () => {
+    const said = fillers('main: 10 min run', ['constructor', 'stand-taller']);
+    expect(said.map(([, words]) => words).join(' ')).toContain('(constructor)');
+  });
+
+  test('CUE-16 a step’s note stands beside its change and its start', () => {
+    const { cues } = planCues(
+      timelineOf('main: 1 min walk "Over the footbridge", 1 min run "Easy"'),
+      {
+        talk: 'few',
+        reminders: [],
+        target: 50,
+        lengths: REAL_VOICE,
+      },
+    );
+    expect(cues.filter(({ note }) => note).map(({ kind, note }) => [kind, note])).toEqual([
+      ['start', 'Over the footbridge'],
+      ['change', 'Easy'],
+    ]);
+  });
+});

@@ -1,0 +1,39 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { Cue, Talk } from '../../../src/domain/cues/cue.ts';
+import { planCues } from '../../../src/domain/cues/plan-cues.ts';
+import { timelineOf } from './plans.ts';
+import { REAL_VOICE } from './voices.ts';
+
+const fixture = readFileSync(new URL('../../fixtures/cues-sea-wall.txt', import.meta.url), 'utf8');
+
+const setting = (name: string): string =>
+  new RegExp(`^# ${name} +(.*)$`, 'm').exec(fixture)?.[1] ?? '';
+
+const DIRECTIONS: Readonly<Record<string, string>> = {
+  'tone.rise': ' up',
+  'tone.fall': ' down',
+  'tone.level': ' level',
+};
+
+/** A cue as the fixture has it: minute, kind, words. */
+function lineOf({ at, kind, text, note, clips }: Cue): string {
+  const tenths = Math.round(at / 100);
+  const minute = `${Math.floor(tenths / 600)}:${((tenths % 600) / 10).toFixed(1).padStart(4, '0')}`;
+  const tone = kind === 'countdown' ? (DIRECTIONS[clips.at(-1)?.clip ?? ''] ?? '') : '';
+  const words = `${text}${tone}${note === undefined ? '' : ` (${note})`}`;
+  return `${minute.padStart(8)}  ${kind.padEnd(9)}  ${words}`;
+}
+
+describe('a session as a person would read it', () => {
+  test('CUE-14 is heard as it is written in tests/fixtures/cues-sea-wall.txt', () => {
+    const { cues } = planCues(timelineOf(setting('plan')), {
+      talk: setting('talk') as Talk,
+      target: Number(setting('target')),
+      reminders: setting('reminders').split('; '),
+      lengths: REAL_VOICE,
+    });
+    const written = fixture.split('\n').filter((line) => line !== '' && !line.startsWith('#'));
+    expect(cues.map(lineOf)).toEqual(written);
+  });
+});
