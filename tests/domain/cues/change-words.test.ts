@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { Talk } from '../../../src/domain/cues/cue.ts';
 import { JOIN_PAUSE_MS, PHRASE_PAUSE_MS } from '../../../src/domain/cues/phrases.ts';
 import { planCues } from '../../../src/domain/cues/plan-cues.ts';
+import { ACTIVITIES } from '../../../src/domain/programme/plan.ts';
+import { layOut } from '../../../src/domain/timeline/lay-out.ts';
 import type { Percent } from '../../../src/domain/units.ts';
-import { timelineOf } from './plans.ts';
+import { mainOnly, step, timelineOf } from './plans.ts';
 import { evenVoice, REAL_VOICE } from './voices.ts';
 
 /** The words where each segment begins. */
@@ -43,6 +45,14 @@ describe('words that do not fit', () => {
     const words = (length: number) => wordsOf('main: 3 x 15 s run', evenVoice(length))[1];
     expect(words(fits)).toBe('Set 2 of 3. Carry on. Run. Fifteen seconds.');
     expect(words(fits + 1)).toBe('Set 2 of 3. Run. Fifteen seconds.');
+  });
+
+  test('CUE-4, CUE-8 without room for "of m", the last set is still the last', () => {
+    const fits = longest(11_100, 8, 4, 3);
+    const words = (length: number) =>
+      wordsOf('main: 2 x (15 s run, 1 min walk)', evenVoice(length))[2];
+    expect(words(fits)).toBe('Set 2 of 2. Last set. Run. Fifteen seconds.');
+    expect(words(fits + 1)).toBe('Last set. Run. Fifteen seconds.');
   });
 
   test('CUE-4, CUE-7 halfway finds a place, then ends the words of a change, then goes', () => {
@@ -219,7 +229,7 @@ describe('what is said where a segment begins', () => {
   });
 
   test('CUE-1 a first segment under 10 s is its activity, said once', () => {
-    const { cues } = planCues(timelineOf('main: 5 s stand, 1 min walk'), {
+    const { cues } = planCues(timelineOf('main: 5 s walk, 1 min run'), {
       talk: 'many',
       reminders: [],
       target: 50,
@@ -227,7 +237,22 @@ describe('what is said where a segment begins', () => {
     });
     const starts = cues.filter(({ kind }) => kind === 'start');
     expect(starts.map(({ text, clips }) => [text, clips.map(({ at }) => at)])).toEqual([
-      ['Stand.', [0, 1500]],
+      ['Walk.', [0, 1500]],
     ]);
   });
+
+  test.each(ACTIVITIES)(
+    'CUE-5 %s is over in time in the shortest segment, first or later',
+    (activity) => {
+      const { cues } = planCues(layOut(mainOnly(step(5, activity), step(5, activity))), {
+        talk: 'usual',
+        reminders: [],
+        target: 50,
+        lengths: REAL_VOICE,
+      });
+      const [first, second] = cues.filter(({ kind }) => kind === 'start' || kind === 'change');
+      expect(first?.end).toBeLessThanOrEqual(5000 - 1200);
+      expect(second?.end).toBeLessThanOrEqual(10_000 - 1200);
+    },
+  );
 });

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Cue } from '../../../src/domain/cues/cue.ts';
-import { captionOf, sayDuration, sayTimeLeft } from '../../../src/domain/cues/phrases.ts';
+import {
+  captionOf,
+  sayActivity,
+  sayDuration,
+  sayTimeLeft,
+} from '../../../src/domain/cues/phrases.ts';
 import { planCues } from '../../../src/domain/cues/plan-cues.ts';
 import { REMINDERS } from '../../../src/domain/cues/reminders.ts';
 import { CLIPS } from '../../../src/domain/cues/vocabulary.ts';
@@ -15,6 +20,8 @@ const forAny = (heard: fc.Arbitrary<Heard>, holds: (it: Heard) => void): void =>
 const lengthOf = ({ start, end }: Segment): number => end - start;
 const isShort = (segment: Segment): boolean => lengthOf(segment) < 10_000;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** The activity as the voice says it. */
+const nameOf = ({ activity }: Segment): string => captionOf(sayActivity(activity));
 const spoken = (cues: readonly Cue[]): Cue[] => cues.filter(({ kind }) => kind !== 'countdown');
 const segmentOf = ({ timeline }: Heard, cue: Cue): Segment =>
   timeline.segments[cue.segment] as Segment;
@@ -31,10 +38,9 @@ describe('every cue rule, for any session, voice and level of talk', () => {
       expect(wordsAt(first)).toBe(1500);
       const again = it.plan.cues.filter(({ kind, at }) => kind === 'start' && at > 0);
       const segment = it.timeline.segments[0] as Segment;
-      const activity = capital(segment.activity);
       // The longest voice says an activity in 2.3 s: 12 + 2.3 + 3.2 s.
       if (lengthOf(segment) >= 17_500) expect(again).toHaveLength(1);
-      for (const cue of again) expect([cue.at, cue.text]).toEqual([12_000, `${activity}.`]);
+      for (const cue of again) expect([cue.at, cue.text]).toEqual([12_000, nameOf(segment)]);
     });
   });
 
@@ -87,12 +93,12 @@ describe('every cue rule, for any session, voice and level of talk', () => {
     const count = '(\\d+)(?: of (\\d+))?';
     forAny(anyHeard(), (it) => {
       for (const cue of openings(it)) {
-        const { part, activity, set, round, ...segment } = segmentOf(it, cue);
+        const { part, set, round, ...segment } = segmentOf(it, cue);
         const partName = part === 'main' ? 'Main set' : capital(part);
         const duration = captionOf(sayDuration(ms(segment.end - segment.start)));
         const found = new RegExp(
           `^(?:${partName}\\. )?(?:New sets\\. )?(?:Round ${count}\\. )?(?:Set ${count}\\. )?` +
-            `(?:Last set\\. )?(?:Carry on\\. )?${capital(activity)}\\.(?: ${duration})?` +
+            `(?:Last set\\. )?(?:Carry on\\. )?${captionOf(sayActivity(segment.activity))}(?: ${duration})?` +
             `(?: Halfway\\.)?(.*)$`,
         ).exec(cue.text);
         expect(found, cue.text).not.toBeNull();
@@ -123,7 +129,7 @@ describe('every cue rule, for any session, voice and level of talk', () => {
         const heard = spoken(it.plan.cues).filter(
           ({ at, kind }) => segment.start <= at && at < segment.end && kind !== 'finish',
         );
-        expect(heard.map(({ text }) => text)).toEqual([`${capital(segment.activity)}.`]);
+        expect(heard.map(({ text }) => text)).toEqual([nameOf(segment)]);
       }
     });
   });
@@ -230,10 +236,10 @@ describe('every cue rule, for any session, voice and level of talk', () => {
     forAny(anyHeard('usual', 'many'), (it) => {
       const told = it.plan.cues.filter(({ text }) => text.endsWith('to go.'));
       for (const cue of told) {
-        const { activity, end } = segmentOf(it, cue);
+        const { end } = segmentOf(it, cue);
         const left = captionOf(sayTimeLeft(ms(end - cue.at)));
         const opening = cue.kind === 'halfway' ? 'Halfway. ' : '';
-        expect(cue.text).toBe(`${opening}${capital(activity)}. ${left}`);
+        expect(cue.text).toBe(`${opening}${nameOf(segmentOf(it, cue))} ${left}`);
         if (cue.kind === 'reminder') expect((end - cue.at) % 5000).toBe(0);
       }
     });
