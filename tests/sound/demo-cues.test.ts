@@ -59,7 +59,7 @@ describe.each(sessions)('decoded sound of $name, $talk cues', ({ cues, index }) 
 
   test('TRACK-3 every word is heard within one frame of its plan, by its own sound', () => {
     const heard = hearWords(samples, cues, sounds);
-    expect(heard.length).toBeGreaterThan(20);
+    expect(heard.length).toBeGreaterThanOrEqual(5);
     for (const word of heard) {
       measured.wordsLate = worse(measured.wordsLate, word.lateMs);
       measured.match = Math.min(measured.match, word.match);
