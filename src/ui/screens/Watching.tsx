@@ -29,10 +29,12 @@ export function Watching({ onHear }: { onHear: () => void }) {
 }
 
 function Count() {
+  const word = useSession((s) => headline(s.view));
   const seconds = useSession((s) => Math.ceil(s.view.left / 1000));
   const then = useSession((s) => thenLine(s.view));
   return (
     <>
+      <h1 className="for-readers">{word}</h1>
       <p className="watch-count figures" role="timer">
         {seconds}
       </p>
@@ -136,12 +138,13 @@ function Guarded({ onHear }: { onHear: () => void }) {
         </button>
       )}
       <div className="pair">
-        <PressLong className="button guard" onLong={show} onShort={() => setAsked(true)}>
-          <span>
-            {watching.guard}
-            <small>{watching.guardHow}</small>
-          </span>
-        </PressLong>
+        <PressLong
+          className="button guard"
+          name={watching.guard}
+          how={watching.guardHow}
+          onLong={show}
+          onShort={() => setAsked(true)}
+        />
         <button
           type="button"
           className="button wrong"
