@@ -193,6 +193,8 @@ export interface LogState {
   readonly ready: boolean;
   /** Newest first. */
   readonly entries: readonly LogEntry[];
+  /** An answer, a setting or a programme waits that could not be written; it is tried again. */
+  readonly unsaved?: boolean;
   feel(entryId: string, feeling: Feeling): Promise<void>;
 }
 

@@ -10,7 +10,7 @@ import type {
   SessionView,
   SettingsState,
 } from '../contract.ts';
-import { showEntries } from '../log.ts';
+import { showEntries, showStoredEntries } from '../log.ts';
 import type { PackHolder } from '../pack.ts';
 import type { Ports, StoredJournal } from '../ports.ts';
 import { stamp } from './draft.ts';
@@ -142,10 +142,12 @@ export function createSession(ports: Ports, around: Around): SessionPart {
 
   /** Inside a tap: sound begins at once, and what is written waits for the right to write it. */
   function start(): void {
+    if (player.session?.name !== 'ready' || neighbours.busy) return;
+    // The sample took the place of the track: composing it anew takes no longer than keeping it.
+    if (sampler.stop()) preparer.make();
     const { session } = player;
     const { draft, prepared } = preparer;
-    if (session?.name !== 'ready' || !draft || !prepared || neighbours.busy) return;
-    sampler.stop(() => ports.sound.load({ ...prepared, total: session.score.layout.total }));
+    if (session === undefined || draft === undefined || prepared === undefined) return;
     recoverer.keepFound();
     const about = stamp(draft.about, ports.newId(), clock);
     begin(about.id);
@@ -155,7 +157,6 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   function begin(id: string): void {
     store.setState({ entryId: undefined } as unknown as Partial<SessionStore>);
     updates.setBusy(true);
-    void device.persist();
     void recorder.begin(id).then((mine) => {
       if (!mine) leave();
     });
@@ -175,6 +176,8 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   function ended(session: Session): void {
     updates.setBusy(false);
     if (session.about.purpose === 'session') {
+      // Asked for when there is something to keep: some browsers ask the person.
+      void device.persist();
       log(entryOf(session));
       store.setState({ entryId: session.about.id });
     } else {
@@ -193,7 +196,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   async function freed(): Promise<void> {
     const all = await db.load();
     if (!all.ok) return;
-    showEntries(around.log, all.value.log);
+    showStoredEntries(around.log, all.value.log);
     await recoverer.look(all.value.journals);
   }
 
