@@ -15,6 +15,11 @@ import '../styles/watching.css';
 export function Watching({ onHear }: { onHear: () => void }) {
   const shape = useSession((s) => shapeKey(watchShape(s.view)));
   const state = useSession((s) => s.view.state);
+  const session = useApp().session;
+  useEffect(() => {
+    session.getState().watch(true);
+    return () => session.getState().watch(false);
+  }, [session]);
   return (
     <main className="watch" data-shape={shape} data-state={state}>
       <div className="watch-stage">
