@@ -179,6 +179,8 @@ export interface SessionStore {
   somethingIsWrong(): void;
   /** Closes "something is wrong": the session stays on hold. */
   allRight(): void;
+  /** The running screen is being watched (or no longer): it is kept on, whatever carries the session. */
+  watch(on: boolean): void;
   /** After a gap: go on from the place, or jump to where the wall clock says. */
   afterGap(answer: 'go-on' | 'catch-up'): void;
   /** Answers what to do with `unfinished`. */

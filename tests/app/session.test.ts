@@ -252,12 +252,25 @@ describe('what a screen is told', () => {
     expect(tab.seen.vibrations).toEqual(['harder']);
   });
 
+  it('PLAY-20 a heard session that is watched keeps the screen on too, until its end', async () => {
+    const tab = await running();
+    expect(tab.seen.awake).toEqual([]);
+    asks(tab).watch(true);
+    expect(tab.seen.awake.at(-1)).toBe(true);
+    asks(tab).watch(false);
+    expect(tab.seen.awake.at(-1)).toBe(false);
+    asks(tab).watch(true);
+    await tab.clock.pass(TOTAL + 1);
+    expect(tab.seen.awake.at(-1)).toBe(false);
+  });
+
   it('PLAY-20 a watched session runs without sound and lets the screen go at its end', async () => {
     const tab = await running({}, 'screen');
     await tab.clock.pass(TOTAL + 1);
     expect(view(tab)).toMatchObject({ state: 'finished', medium: 'screen' });
     expect(tab.sound.plays).toBe(0);
-    expect(tab.seen.awake).toEqual([true, false]);
+    expect(tab.seen.awake[0]).toBe(true);
+    expect(tab.seen.awake.at(-1)).toBe(false);
     expect(tab.app.log.getState().entries[0]).toMatchObject({ doneSeconds: TOTAL });
   });
 });

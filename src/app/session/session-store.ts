@@ -45,6 +45,8 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;
+  /** Who wants the screen on: a session that is only seen, and a person who watches one. */
+  const wantAwake = { seen: false, watched: false };
 
   const keeper = createKeeper(ports, ports.newId(), leave);
   const recorder = createRecorder({
@@ -63,7 +65,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     write(event, strict) {
       if (player.session?.about.purpose === 'session') recorder.write(event, strict);
     },
-    stayAwake: device.stayAwake,
+    stayAwake: (seen) => stayAwake({ seen }),
     boundary(change) {
       if (around.settings.getState().settings.vibration) device.vibrate(change);
     },
@@ -109,6 +111,11 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     awake = now;
     teller.refresh();
   });
+
+  function stayAwake(want: Partial<typeof wantAwake>): void {
+    Object.assign(wantAwake, want);
+    device.stayAwake(wantAwake.seen || (wantAwake.watched && underWay()));
+  }
 
   function underWay(): boolean {
     return player.session !== undefined && isUnderWay(player.session);
@@ -167,7 +174,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     if (neighbours.busy) return;
     recorder.drop();
     if (player.session !== undefined) keeper.release(player.session.about.id);
-    device.stayAwake(false);
+    stayAwake({ seen: false, watched: false });
     updates.setBusy(false);
     preparer.make();
     neighbours.tookOver();
@@ -175,6 +182,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
 
   function ended(session: Session): void {
     updates.setBusy(false);
+    stayAwake({});
     if (session.about.purpose === 'session') {
       // Asked for when there is something to keep: some browsers ask the person.
       void device.persist();
@@ -242,6 +250,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     end: wish('end'),
     somethingIsWrong: wish('wrong'),
     allRight: wish('all-right'),
+    watch: (watched) => stayAwake({ watched }),
     afterGap: (answer) => wish(answer === 'go-on' ? 'leave-gap' : 'catch-up')(),
     recover,
     close: () => {
