@@ -180,6 +180,8 @@ export interface SessionStore {
   somethingIsWrong(): void;
   /** Closes "something is wrong": the session stays on hold. */
   allRight(): void;
+  /** The running screen is being watched (or no longer): it is kept on, whatever carries the session. */
+  watch(on: boolean): void;
   /** After a gap: go on from the place, or jump to where the wall clock says. */
   afterGap(answer: 'go-on' | 'catch-up'): void;
   /** Answers what to do with `unfinished`. */
@@ -194,6 +196,8 @@ export interface LogState {
   readonly ready: boolean;
   /** Newest first. */
   readonly entries: readonly LogEntry[];
+  /** An answer, a setting or a programme waits that could not be written; it is tried again. */
+  readonly unsaved?: boolean;
   feel(entryId: string, feeling: Feeling): Promise<void>;
 }
 

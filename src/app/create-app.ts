@@ -1,9 +1,8 @@
-import { readEntry } from '../domain/log/read-entry.ts';
 import type { App } from './contract.ts';
 import { createPublishing } from './exchange-publish.ts';
 import { createReceived, showCame } from './exchange-receive.ts';
 import { createExporter } from './exporter.ts';
-import { createLog, showEntries } from './log.ts';
+import { createLog, showStoredEntries } from './log.ts';
 import { createPack } from './pack.ts';
 import type { Ports } from './ports.ts';
 import { createProgrammes, showStored } from './programmes.ts';
@@ -21,7 +20,7 @@ const LOAD_AGAIN_MS = 5000;
 /** Puts the app together over its ports and begins to load what is stored. */
 export function createApp(ports: Ports): RunningApp {
   const { clock, store } = ports;
-  const queue = createQueue(clock, () => {});
+  const queue = createQueue(clock, (unsaved) => log.setState({ unsaved }));
   const programmes = createProgrammes(clock, store, queue);
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
@@ -42,8 +41,7 @@ export function createApp(ports: Ports): RunningApp {
     const { value } = stored;
     settings.show(value.settings);
     await showStored(programmes, value);
-    const entries = value.log.flatMap((entry) => readEntry(entry) ?? []);
-    showEntries(log, entries);
+    showStoredEntries(log, value.log);
     log.setState({ ready: true });
     await session.found(value.journals);
     await showCame(received, value.programmes);

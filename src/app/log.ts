@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../domain/log/entry.ts';
+import { readEntry } from '../domain/log/read-entry.ts';
 import type { LogState } from './contract.ts';
 import type { Clock, Store } from './ports.ts';
 import type { Queue } from './queue.ts';
@@ -9,6 +10,7 @@ export function createLog(clock: Clock, store: Store, queue: Queue): StoreApi<Lo
   return createStore<LogState>((set, get) => ({
     ready: false,
     entries: [],
+    unsaved: false,
     async feel(entryId, feeling) {
       const before = get().entries.find(({ id }) => id === entryId);
       if (before === undefined) return;
@@ -18,6 +20,13 @@ export function createLog(clock: Clock, store: Store, queue: Queue): StoreApi<Lo
     },
   }));
 }
+
+/** Shows what is stored, as far as this version can read it. */
+export const showStoredEntries = (log: StoreApi<LogState>, stored: readonly unknown[]): void =>
+  showEntries(
+    log,
+    stored.flatMap((entry) => readEntry(entry) ?? []),
+  );
 
 /** Shows entries; one that is there already is not replaced. */
 export function showEntries(log: StoreApi<LogState>, entries: readonly LogEntry[]): void {

@@ -80,8 +80,8 @@ export const wrong = {
 } as const;
 
 export const watching = {
-  guard: 'Touch guard is on',
-  guardHow: 'Press one second for the controls',
+  guard: 'Touch guard',
+  guardHow: 'Press one second for controls',
   guardOpen: 'Show the controls',
   guardBack: 'Touch guard on',
   change: (activity: Activity): string => activity.toUpperCase(),

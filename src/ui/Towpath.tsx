@@ -113,7 +113,7 @@ class Failure extends Component<{ children: ReactNode }, { failed: boolean }> {
     if (!this.state.failed) return this.props.children;
     return (
       <div className="page">
-        <main>
+        <main className="stack">
           <h1>{common.broken.title}</h1>
           <p>{common.broken.body}</p>
           <div>

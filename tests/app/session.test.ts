@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SessionStore, SessionView } from '../../src/app/contract.ts';
 import type { Store } from '../../src/app/ports.ts';
+import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { fail } from '../../src/domain/result.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
 import { openTab, type Tab, type TabOptions } from '../drivers/phone.ts';
@@ -251,12 +252,25 @@ describe('what a screen is told', () => {
     expect(tab.seen.vibrations).toEqual(['harder']);
   });
 
+  it('PLAY-20 a heard session that is watched keeps the screen on too, until its end', async () => {
+    const tab = await running();
+    expect(tab.seen.awake).toEqual([]);
+    asks(tab).watch(true);
+    expect(tab.seen.awake.at(-1)).toBe(true);
+    asks(tab).watch(false);
+    expect(tab.seen.awake.at(-1)).toBe(false);
+    asks(tab).watch(true);
+    await tab.clock.pass(TOTAL + 1);
+    expect(tab.seen.awake.at(-1)).toBe(false);
+  });
+
   it('PLAY-20 a watched session runs without sound and lets the screen go at its end', async () => {
     const tab = await running({}, 'screen');
     await tab.clock.pass(TOTAL + 1);
     expect(view(tab)).toMatchObject({ state: 'finished', medium: 'screen' });
     expect(tab.sound.plays).toBe(0);
-    expect(tab.seen.awake).toEqual([true, false]);
+    expect(tab.seen.awake[0]).toBe(true);
+    expect(tab.seen.awake.at(-1)).toBe(false);
     expect(tab.app.log.getState().entries[0]).toMatchObject({ doneSeconds: TOTAL });
   });
 });
@@ -573,6 +587,42 @@ describe('storage that fails', () => {
     const tab = await running({ store });
     await tab.clock.pass(TOTAL + 1);
     expect(view(tab)).toMatchObject({ state: 'finished', unsaved: true });
+  });
+
+  it('JRNL-4 an answer that cannot be written is told, kept, and written when it can be', async () => {
+    let full = false;
+    const store = (real: Store): Store => ({
+      ...real,
+      putEntry: async (entry) =>
+        full ? fail({ code: 'full', detail: '' } as const) : real.putEntry(entry),
+    });
+    const tab = await running({ store });
+    await tab.clock.pass(TOTAL + 1);
+    full = true;
+    const id = asks(tab).entryId ?? '';
+    await tab.app.log.getState().feel(id, { effort: 4 });
+    await settle();
+    expect(tab.app.log.getState()).toMatchObject({
+      unsaved: true,
+      entries: [{ feeling: { effort: 4 } }],
+    });
+    full = false;
+    await tab.clock.pass(6);
+    expect(tab.app.log.getState().unsaved).toBe(false);
+    const stored = await tab.store.load();
+    expect(stored.ok && stored.value.log).toMatchObject([{ feeling: { effort: 4 } }]);
+  });
+
+  it('LOG-3 an entry of a newer format is not shown, not changed, and exported', async () => {
+    const tab = await running();
+    await tab.clock.pass(TOTAL + 1);
+    const [entry] = tab.app.log.getState().entries;
+    const newer = { ...entry, id: 'newer', format: 'towpath-log/2', heart: 'new' };
+    await tab.store.putEntry(newer as unknown as LogEntry);
+    const again = await reopened(tab);
+    expect(again.app.log.getState().entries.map(({ id }) => id)).toEqual([entry?.id]);
+    const all = await again.store.exportAll();
+    expect(all.ok && all.value.log).toContainEqual(newer);
   });
 
   it('STORE-5 settings changed before the stored ones came do not wipe them', async () => {

@@ -180,6 +180,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     end: note('end'),
     somethingIsWrong: note('somethingIsWrong'),
     allRight: note('allRight'),
+    watch: note('watch'),
     afterGap: note('afterGap'),
     recover: later('recover'),
     close: note('close'),

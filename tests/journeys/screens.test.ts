@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { expect, it } from 'vitest';
+import { contrast, faint } from '../drivers/browser/contrast.ts';
 import { journey } from '../drivers/browser/journey.ts';
 import { findings, stickingOut, unreachable } from '../drivers/browser/look.ts';
 import { tour } from '../drivers/browser/tour.ts';
@@ -26,14 +27,27 @@ for (const scheme of ['light', 'dark'] as const) {
     `REAL-18 axe finds nothing on any screen, ${scheme}; contrast is 7:1 while running`,
     async (j) => {
       if (scheme === 'dark') await dark(j.page);
+      let texts = 0;
       const found = await collect(
-        (stop) => tour(j.page, j.site, stop),
-        (_, outdoors) => findings(j.page, outdoors),
+        (stop) => tour(j.page, j.site, stop, scheme),
+        async (_, outdoors) => {
+          const { looked, lines } = await faint(j.page, outdoors ? 7 : 4.5);
+          texts += looked;
+          return [...(await findings(j.page, outdoors)), ...lines];
+        },
       );
+      expect(texts).toBeGreaterThan(500);
       expect(found).toEqual([]);
     },
   );
 }
+
+it('REAL-18 contrast is counted as WCAG does, at its own examples', () => {
+  expect(contrast([0, 0, 0], [255, 255, 255])).toBe(21);
+  // The lightest grey that passes 4.5:1 on white, and the next one that does not (from memory).
+  expect(contrast([118, 118, 118], [255, 255, 255])).toBeCloseTo(4.54, 2);
+  expect(contrast([119, 119, 119], [255, 255, 255])).toBeCloseTo(4.48, 2);
+});
 
 journey('REAL-19 every control on every screen is reached by the keyboard', async (j) => {
   const found = await collect(

@@ -31,7 +31,7 @@ async function withStore({ site }: Journey, page: Page): Promise<Page> {
   site.replace('/store.js', script);
   site.replace(
     '/store.html',
-    '<!doctype html><title>Store</title><script src="store.js"></script>',
+    '<!doctype html><link rel="icon" href="data:,"><script src="store.js"></script>',
   );
   await page.goto(`${site.url}store.html`);
   return page;

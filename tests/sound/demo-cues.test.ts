@@ -29,10 +29,29 @@ afterAll(() => {
   );
 });
 
-describe.each(demoSessions(pack, 'usual'))('decoded sound of $name', ({ cues }) => {
+/** Every session of the demo, and the first and last also as they sound with more or fewer cues. */
+const sessions = [
+  ...demoSessions(pack, 'usual'),
+  ...demoSessions(pack, 'many').slice(0, 1),
+  ...demoSessions(pack, 'few').slice(-1),
+].map((session, index) => ({ ...session, index }));
+
+/** The next session is decoded by its own process while this one is measured. */
+const coming = new Map<number, Promise<Int16Array>>();
+function decoded(index: number): Promise<Int16Array> {
+  const cues = sessions[index]?.cues;
+  if (cues === undefined) return Promise.resolve(new Int16Array());
+  const made = coming.get(index) ?? decodeFfmpeg(composeExport(cues, pack));
+  coming.set(index, made);
+  return made;
+}
+
+describe.each(sessions)('decoded sound of $name, $talk cues', ({ cues, index }) => {
   let samples: Int16Array = new Int16Array();
   beforeAll(async () => {
-    samples = await decodeFfmpeg(composeExport(cues, pack));
+    samples = await decoded(index);
+    coming.delete(index);
+    decoded(index + 1).catch(() => {});
   });
   afterAll(() => {
     samples = new Int16Array();
@@ -40,7 +59,7 @@ describe.each(demoSessions(pack, 'usual'))('decoded sound of $name', ({ cues }) 
 
   test('TRACK-3 every word is heard within one frame of its plan, by its own sound', () => {
     const heard = hearWords(samples, cues, sounds);
-    expect(heard.length).toBeGreaterThan(20);
+    expect(heard.length).toBeGreaterThanOrEqual(5);
     for (const word of heard) {
       measured.wordsLate = worse(measured.wordsLate, word.lateMs);
       measured.match = Math.min(measured.match, word.match);

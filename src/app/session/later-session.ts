@@ -49,6 +49,7 @@ export function createLaterSession(ports: Ports, around: Around): SessionPart {
     end: nothing,
     somethingIsWrong: nothing,
     allRight: nothing,
+    watch: nothing,
     afterGap: nothing,
     close: nothing,
   }));

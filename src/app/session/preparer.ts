@@ -17,7 +17,7 @@ export type Wanted =
 export interface Preparer {
   readonly wanted: Wanted | undefined;
   readonly draft: Draft | undefined;
-  readonly prepared: Prepared | undefined;
+  readonly prepared: Omit<Prepared, 'bytes'> | undefined;
   /** Composes what is wanted from now on. The same again changes nothing. */
   want(next: Wanted): void;
   /** Composes anew. */
@@ -43,7 +43,7 @@ export function createPreparer(needs: Needs): Preparer {
   const { player, pack } = needs;
   let wanted: Wanted | undefined;
   let draft: Draft | undefined;
-  let prepared: Prepared | undefined;
+  let prepared: Omit<Prepared, 'bytes'> | undefined;
 
   function draftFor(what: Wanted): Draft | undefined {
     if (what.purpose === 'session') {
@@ -58,9 +58,11 @@ export function createPreparer(needs: Needs): Preparer {
     const { purpose, target } = about;
     const { talk } = needs.settings.getState().settings;
     const wish = { purpose, medium, timeline, talk, reminders, target };
-    prepared = prepareScore(wish, pack.current());
-    const ready = readySession(stamp(about, id, needs.clock), prepared.score, medium);
-    player.arm(ready, needs.transportOf(medium), prepared.bytes);
+    // The bytes are the element's from here on: two hours of them are not to be kept twice.
+    const { bytes, ...rest } = prepareScore(wish, pack.current());
+    prepared = rest;
+    const ready = readySession(stamp(about, id, needs.clock), rest.score, medium);
+    player.arm(ready, needs.transportOf(medium), bytes);
   }
 
   function make(): void {

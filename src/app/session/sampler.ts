@@ -7,8 +7,8 @@ import { prepareSample } from './score-plan.ts';
 export interface Sampler {
   /** Inside a tap. */
   play(): void;
-  /** Falls silent; what is to be loaded instead is loaded if the sample took its place. */
-  stop(restore?: () => void): void;
+  /** Falls silent. True when the sample took the place of what was loaded before. */
+  stop(): boolean;
 }
 
 export function createSampler(sound: Transport, pack: PackHolder): Sampler {
@@ -35,10 +35,11 @@ export function createSampler(sound: Transport, pack: PackHolder): Sampler {
       });
       sound.play();
     },
-    stop(restore) {
+    stop() {
       quiet();
-      if (tookOver) restore?.();
+      const took = tookOver;
       tookOver = false;
+      return took;
     },
   };
 }

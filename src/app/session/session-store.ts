@@ -10,7 +10,7 @@ import type {
   SessionView,
   SettingsState,
 } from '../contract.ts';
-import { showEntries } from '../log.ts';
+import { showEntries, showStoredEntries } from '../log.ts';
 import type { PackHolder } from '../pack.ts';
 import type { Ports, StoredJournal } from '../ports.ts';
 import { stamp } from './draft.ts';
@@ -45,6 +45,8 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;
+  /** Who wants the screen on: a session that is only seen, and a person who watches one. */
+  const wantAwake = { seen: false, watched: false };
 
   const keeper = createKeeper(ports, ports.newId(), leave);
   const recorder = createRecorder({
@@ -63,7 +65,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     write(event, strict) {
       if (player.session?.about.purpose === 'session') recorder.write(event, strict);
     },
-    stayAwake: device.stayAwake,
+    stayAwake: (seen) => stayAwake({ seen }),
     boundary(change) {
       if (around.settings.getState().settings.vibration) device.vibrate(change);
     },
@@ -110,6 +112,11 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     teller.refresh();
   });
 
+  function stayAwake(want: Partial<typeof wantAwake>): void {
+    Object.assign(wantAwake, want);
+    device.stayAwake(wantAwake.seen || (wantAwake.watched && underWay()));
+  }
+
   function underWay(): boolean {
     return player.session !== undefined && isUnderWay(player.session);
   }
@@ -142,10 +149,12 @@ export function createSession(ports: Ports, around: Around): SessionPart {
 
   /** Inside a tap: sound begins at once, and what is written waits for the right to write it. */
   function start(): void {
+    if (player.session?.name !== 'ready' || neighbours.busy) return;
+    // The sample took the place of the track: composing it anew takes no longer than keeping it.
+    if (sampler.stop()) preparer.make();
     const { session } = player;
     const { draft, prepared } = preparer;
-    if (session?.name !== 'ready' || !draft || !prepared || neighbours.busy) return;
-    sampler.stop(() => ports.sound.load({ ...prepared, total: session.score.layout.total }));
+    if (session === undefined || draft === undefined || prepared === undefined) return;
     recoverer.keepFound();
     const about = stamp(draft.about, ports.newId(), clock);
     begin(about.id);
@@ -155,7 +164,6 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   function begin(id: string): void {
     store.setState({ entryId: undefined } as unknown as Partial<SessionStore>);
     updates.setBusy(true);
-    void device.persist();
     void recorder.begin(id).then((mine) => {
       if (!mine) leave();
     });
@@ -166,7 +174,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     if (neighbours.busy) return;
     recorder.drop();
     if (player.session !== undefined) keeper.release(player.session.about.id);
-    device.stayAwake(false);
+    stayAwake({ seen: false, watched: false });
     updates.setBusy(false);
     preparer.make();
     neighbours.tookOver();
@@ -174,7 +182,10 @@ export function createSession(ports: Ports, around: Around): SessionPart {
 
   function ended(session: Session): void {
     updates.setBusy(false);
+    stayAwake({});
     if (session.about.purpose === 'session') {
+      // Asked for when there is something to keep: some browsers ask the person.
+      void device.persist();
       log(entryOf(session));
       store.setState({ entryId: session.about.id });
     } else {
@@ -193,7 +204,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   async function freed(): Promise<void> {
     const all = await db.load();
     if (!all.ok) return;
-    showEntries(around.log, all.value.log);
+    showStoredEntries(around.log, all.value.log);
     await recoverer.look(all.value.journals);
   }
 
@@ -239,6 +250,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     end: wish('end'),
     somethingIsWrong: wish('wrong'),
     allRight: wish('all-right'),
+    watch: (watched) => stayAwake({ watched }),
     afterGap: (answer) => wish(answer === 'go-on' ? 'leave-gap' : 'catch-up')(),
     recover,
     close: () => {

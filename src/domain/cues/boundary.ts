@@ -17,11 +17,9 @@ const TONE_TO_WORDS = 48;
 
 /** How long before the next boundary the last word must be over: 0.2 s before its first tone. */
 const QUIET_BEFORE = 3200;
-const QUIET_BEFORE_SHORT = 1200;
 
-/** When the last word within a segment must be over, whatever it is. */
-export const wordsEndBy = (segment: Segment): Ms =>
-  ms(segment.end - (isShort(segment) ? QUIET_BEFORE_SHORT : QUIET_BEFORE));
+/** When the last word within a segment must be over; a short one hears its activity alone. */
+export const wordsEndBy = (segment: Segment): Ms => ms(segment.end - QUIET_BEFORE);
 
 /** When the words of a boundary begin: some time after it, and never into its long tone. */
 export const wordsStartAt = (

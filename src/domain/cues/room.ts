@@ -55,7 +55,6 @@ export function putAt(
 
 /**
  * The place nearest to the one meant at which a phrase can be heard, at most `reach` away.
- * Of two as near, the later.
  *
  * @param spare quiet that is wanted on either side, at least that between any two cues
  */
@@ -78,7 +77,7 @@ export function nearestPlace(
       if (first > last) continue;
       const at = ms(Math.min(last, Math.max(first, meant)));
       const away = Math.abs(at - meant);
-      if (away <= reach && (best === undefined || away <= Math.abs(best.at - meant)))
+      if (away <= reach && (best === undefined || away < Math.abs(best.at - meant)))
         best = { room, at };
     }
   }

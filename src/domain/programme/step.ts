@@ -15,6 +15,15 @@ function sayNumberWord(word: string, start: number, report: Report): undefined {
   return report.say('number-word', span, { write: NUMBER_WORDS.indexOf(word) });
 }
 
+/** `half an hour`, `a minute`: how the shorthand writes it. */
+function sayArticle(words: RawWords, report: Report): boolean {
+  const [phrase, half, unit] = /^(half )?an? (hour|min(?:ute)?)(?![a-z])/.exec(words.words) ?? [];
+  if (phrase === undefined) return false;
+  const write = unit === 'hour' ? (half ? '30 min' : '1 h') : half ? '30 s' : '1 min';
+  report.say('number-word', { start: words.start, end: words.start + phrase.length }, { write });
+  return true;
+}
+
 /** An activity without a time: the time may stand there in words. */
 function sayMissingDuration(words: RawWords, report: Report): void {
   const rest = report.folded.text.slice(words.end);
@@ -34,6 +43,7 @@ function wrongWords(words: RawWords, raw: RawStep, report: Report): undefined {
       start: words.start + last.index,
       end: words.end,
     });
+  if (sayArticle(words, report)) return undefined;
   const [first = ''] = words.words.split(' ');
   if (raw.first === 'words' && NUMBER_WORDS.includes(first))
     return sayNumberWord(first, words.start, report);

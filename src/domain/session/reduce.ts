@@ -55,14 +55,21 @@ export function reduce(state: Session, event: SessionEvent): Step<Session> {
     event.type === 'recovered' ? recover(state, event) : STATES[state.name](state, event);
   const seen = { ...next, seenAt: event.wall };
   if (!isWorthWriting(state, next, event, effects)) return { state: seen, effects };
-  const written = [...lastMove(state, next), event].map(
-    (each): Effect => ({ type: 'journal', event: each, strict: isStrict(state, next, each) }),
-  );
+  const written: Effect[] = [
+    ...lastMove(state, next).map((tick) => journal(tick, false)),
+    journal(event, isStrict(state, next, event)),
+  ];
   return {
     state: { ...seen, writtenAt: event.wall, writtenMove: seen.moved },
     effects: [...written, ...effects],
   };
 }
+
+const journal = (event: SessionEvent, strict: boolean): Effect => ({
+  type: 'journal',
+  event,
+  strict,
+});
 
 /**
  * A stall and a gap are told from when the place last moved: that sign, too small to be written

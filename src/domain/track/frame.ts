@@ -7,8 +7,6 @@
 export const FRAME_BYTES = 96;
 /** Samples that one frame decodes to, at 24 kHz: 24 ms. */
 export const FRAME_SAMPLES = 576;
-export const SAMPLE_RATE = 24_000;
-export const BIT_RATE = 32_000;
 
 /** Sync, MPEG-2, Layer III, no check word; 32 kbit/s, 24 kHz, no padding; one channel. */
 export const FRAME_HEADER = [0xff, 0xf3, 0x44, 0xc0] as const;

@@ -1,6 +1,6 @@
 import type { CuePlan, PlacedClip } from '../cues/cue.ts';
 import type { ClipId } from '../cues/vocabulary.ts';
-import { FRAME_MS, type Ms, ms } from '../units.ts';
+import { FRAME_MS, type Ms } from '../units.ts';
 import type { ClipEntry } from './pack.ts';
 
 /** A run of frames of one clip, and where in the track (in frames of sound from 0) it goes. */
@@ -69,6 +69,3 @@ export function placements(
 
 /** Every clip of a plan, in order of time. */
 export const clipsOf = (plan: CuePlan): PlacedClip[] => plan.cues.flatMap((cue) => cue.clips);
-
-/** Where the last sound of a plan ends. */
-export const lastSound = (plan: CuePlan): Ms => ms(Math.max(0, ...plan.cues.map((cue) => cue.end)));

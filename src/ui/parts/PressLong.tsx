@@ -1,26 +1,28 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 
 /** How long a press must last. */
 export const PRESS_MS = 1000;
 
 interface PressLongProps {
-  readonly children: ReactNode;
+  readonly name: string;
+  /** How to press it: shown below the name and read as its description. */
+  readonly how: string;
   readonly className?: string;
   /** After a press of a full second, by finger, mouse, Enter or the space bar. */
   readonly onLong: () => void;
   /** After a shorter press, and for a click made by assistive technology. */
   readonly onShort: () => void;
-  readonly label?: string;
 }
 
 /**
  * A button that answers to a press of one second. A short press is answered too (`onShort`
  * offers the same with a second tap), because not everyone can hold a finger still.
  */
-export function PressLong({ children, className, onLong, onShort, label }: PressLongProps) {
+export function PressLong({ name, how, className, onLong, onShort }: PressLongProps) {
   const [pressed, setPressed] = useState(false);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const done = useRef(false);
+  const howId = useId();
   useEffect(() => () => clearTimeout(timer.current), []);
 
   const press = () => {
@@ -45,7 +47,7 @@ export function PressLong({ children, className, onLong, onShort, label }: Press
       type="button"
       className={`press-long ${className ?? ''}`}
       data-pressed={pressed}
-      aria-label={label}
+      aria-describedby={howId}
       onPointerDown={press}
       onPointerUp={release}
       onPointerLeave={release}
@@ -68,7 +70,12 @@ export function PressLong({ children, className, onLong, onShort, label }: Press
         done.current = false;
       }}
     >
-      {children}
+      <span>
+        {name}
+        <small id={howId} aria-hidden="true">
+          {how}
+        </small>
+      </span>
     </button>
   );
 }

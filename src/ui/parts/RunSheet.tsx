@@ -64,12 +64,13 @@ export function EndRow({ onEnd }: { onEnd: () => void }) {
   const [asks, setAsks] = useState(false);
   if (!asks)
     return (
-      <PressLong className="button wide end" onLong={onEnd} onShort={() => setAsks(true)}>
-        <span>
-          {running.end}
-          <small>{running.endHow}</small>
-        </span>
-      </PressLong>
+      <PressLong
+        className="button wide end"
+        name={running.end}
+        how={running.endHow}
+        onLong={onEnd}
+        onShort={() => setAsks(true)}
+      />
     );
   return (
     <fieldset className="notice">

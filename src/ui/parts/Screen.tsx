@@ -77,16 +77,18 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
         </header>
       )}
       <main>
-        <Banners />
-        <div className="title">
-          <h1 ref={heading} tabIndex={-1}>
-            {title}
-          </h1>
-          {sub !== undefined && <p className="soft">{sub}</p>}
+        <div className="content">
+          <Banners />
+          <div className="title">
+            <h1 ref={heading} tabIndex={-1}>
+              {title}
+            </h1>
+            {sub !== undefined && <p className="soft">{sub}</p>}
+          </div>
+          {children}
         </div>
-        {children}
+        {foot !== undefined && <div className="foot">{foot}</div>}
       </main>
-      {foot !== undefined && <div className="foot">{foot}</div>}
     </div>
   );
 }

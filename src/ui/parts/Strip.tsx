@@ -158,16 +158,16 @@ export const Strip = memo(function Strip({
         )}
         <Parts shape={shape} height={ground} />
       </svg>
-      {named && <PartNames shape={shape} width={width} />}
+      {named && <PartNames shape={shape} />}
     </div>
   );
 });
 
-function PartNames({ shape, width }: { shape: StripShape; width: number }) {
+function PartNames({ shape }: { shape: StripShape }) {
   return (
     <div className="strip-names" aria-hidden="true">
-      {shape.parts.map(({ part, x0, x1 }) => (
-        <span key={part} style={{ flexBasis: `${((x1 - x0) / width) * 100}%` }} data-part={part}>
+      {shape.parts.map(({ part }) => (
+        <span key={part} data-part={part}>
           {PART[part]}
         </span>
       ))}

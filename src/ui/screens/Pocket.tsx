@@ -22,16 +22,22 @@ export function Pocket() {
   const explain = record === undefined || again;
   const from = cameFrom('/settings');
 
+  // After a stop half-way; a check that was heard to its end is left alone for its last words.
+  const stopped = useSession(
+    (s) => s.view.purpose === 'pocket-check' && s.view.state === 'ended-early',
+  );
   useEffect(() => {
-    if (packReady && explain) void app.session.getState().preparePocketCheck();
-  }, [app, packReady, explain]);
+    if (packReady && (explain || stopped)) void app.session.getState().preparePocketCheck();
+  }, [app, packReady, explain, stopped]);
   useEffect(() => {
     if (record !== undefined) setAgain(false);
   }, [record]);
   useEffect(
     () => () => {
-      const { view, close } = app.session.getState();
-      if (view.purpose === 'pocket-check') close();
+      const { view, end, close } = app.session.getState();
+      if (view.purpose !== 'pocket-check') return;
+      if (isUnderWay(view.state)) end();
+      close();
     },
     [app],
   );

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { Link, Redirect } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { effortWords } from '../../copy/effort.ts';
@@ -121,9 +121,14 @@ function Standing() {
   );
 }
 
-const STRIP_HEIGHT = 76;
+const low = window.matchMedia('(max-height: 720px)');
+const watchLow = (changed: () => void): (() => void) => {
+  low.addEventListener('change', changed);
+  return () => low.removeEventListener('change', changed);
+};
 
 function RunStrip() {
+  const height = useSyncExternalStore(watchLow, () => low.matches) ? 48 : 76;
   const timeline = useSession((s) => s.view.timeline);
   const share = useSession((s) => {
     const total = s.view.timeline?.total ?? 1;
@@ -132,8 +137,8 @@ function RunStrip() {
   if (timeline === undefined) return null;
   return (
     <div className="marked">
-      <Strip timeline={timeline} height={STRIP_HEIGHT} />
-      <Marker share={share} height={STRIP_HEIGHT - 4} />
+      <Strip timeline={timeline} height={height} />
+      <Marker share={share} height={height - 4} />
     </div>
   );
 }
@@ -169,7 +174,7 @@ function Over() {
   const unsaved = useSession((s) => s.view.unsaved);
   return (
     <div className="page">
-      <main>
+      <main className="stack">
         <h1>{word}</h1>
         <p>{unsaved ? running.unsaved : common.loading}</p>
       </main>
@@ -180,7 +185,7 @@ function Over() {
 function NoSession() {
   return (
     <div className="page">
-      <main>
+      <main className="stack">
         <h1>{running.none.title}</h1>
         <p>{running.none.body}</p>
         <div>

@@ -15,6 +15,11 @@ import '../styles/watching.css';
 export function Watching({ onHear }: { onHear: () => void }) {
   const shape = useSession((s) => shapeKey(watchShape(s.view)));
   const state = useSession((s) => s.view.state);
+  const session = useApp().session;
+  useEffect(() => {
+    session.getState().watch(true);
+    return () => session.getState().watch(false);
+  }, [session]);
   return (
     <main className="watch" data-shape={shape} data-state={state}>
       <div className="watch-stage">
@@ -29,10 +34,12 @@ export function Watching({ onHear }: { onHear: () => void }) {
 }
 
 function Count() {
+  const word = useSession((s) => headline(s.view));
   const seconds = useSession((s) => Math.ceil(s.view.left / 1000));
   const then = useSession((s) => thenLine(s.view));
   return (
     <>
+      <h1 className="for-readers">{word}</h1>
       <p className="watch-count figures" role="timer">
         {seconds}
       </p>
@@ -136,12 +143,13 @@ function Guarded({ onHear }: { onHear: () => void }) {
         </button>
       )}
       <div className="pair">
-        <PressLong className="button guard" onLong={show} onShort={() => setAsked(true)}>
-          <span>
-            {watching.guard}
-            <small>{watching.guardHow}</small>
-          </span>
-        </PressLong>
+        <PressLong
+          className="button guard"
+          name={watching.guard}
+          how={watching.guardHow}
+          onLong={show}
+          onShort={() => setAsked(true)}
+        />
         <button
           type="button"
           className="button wrong"

@@ -123,8 +123,8 @@ function WeekRow({ programme, group, number, finished }: Of & { number: number }
                 <Link
                   href={`/p/${programme.id}/${number}/${j + 1}`}
                   className={done ? 'session-link done' : 'session-link'}
-                  aria-label={`${weeks.session(number, j + 1)}, ${minutes(timelineOf(session.plan).total)}${done ? `, ${weeks.doneMark}` : ''}`}
                 >
+                  <b className="for-readers">{weeks.week(number)}, </b>
                   {weeks.sessionLink(j + 1)}
                   <span className="figures">
                     {done ? weeks.doneMark : minutes(timelineOf(session.plan).total)}

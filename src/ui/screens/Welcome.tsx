@@ -1,11 +1,12 @@
 import { Link, Redirect } from 'wouter';
 import { common } from '../../copy/common.ts';
+import { minutes } from '../../copy/times.ts';
 import { welcome } from '../../copy/welcome.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useProgrammes } from '../app-context.tsx';
 import { InstallHint } from '../parts/InstallHint.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
-import { sessionsOf, timelineOf } from '../parts/plans.ts';
+import { longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { Strip } from '../parts/Strip.tsx';
 
@@ -61,15 +62,32 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
   );
 }
 
-/** First and last week of a group (or of the first and last group) as two strips: where it leads. */
+/** Two strips of one measure: the first session of all, and the longest. */
 function Ladder({ programme, group }: { programme: Programme; group: string | undefined }) {
-  const from = sessionsOf(programme, group ?? programme.groups[0]?.id ?? '', 1)[0];
-  const last = group ?? programme.groups.at(-1)?.id ?? '';
-  const to = sessionsOf(programme, last, programme.weeks.length)[0];
+  const start = programme.groups.find((each) => each.id === group) ?? programme.groups[0];
+  const goal = programme.groups.find((each) => each.id === group) ?? programme.groups.at(-1);
+  if (start === undefined || goal === undefined) return null;
+  const first = sessionsOf(programme, start.id, 1)[0];
+  const longest = longestSession(programme, goal.id);
+  const last = programme.weeks
+    .flatMap((week) => week.sessions[goal.id] ?? [])
+    .findLast((session) => timelineOf(session.plan).total === longest);
   return (
-    <div className="stack tight">
-      {from !== undefined && <Strip timeline={timelineOf(from.plan)} height={44} />}
-      {to !== undefined && <Strip timeline={timelineOf(to.plan)} height={44} />}
+    <div className="stack">
+      {[
+        [first, welcome.fromTo.first(start.name)] as const,
+        [last, welcome.fromTo.longest(goal.name)] as const,
+      ].map(
+        ([session, caption]) =>
+          session !== undefined && (
+            <figure key={caption} className="stack tight">
+              <Strip timeline={timelineOf(session.plan)} height={48} of={longest} />
+              <figcaption className="small soft">
+                {caption}, {minutes(timelineOf(session.plan).total)}
+              </figcaption>
+            </figure>
+          ),
+      )}
     </div>
   );
 }

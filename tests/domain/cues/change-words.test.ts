@@ -1,79 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Talk } from '../../../src/domain/cues/cue.ts';
-import { JOIN_PAUSE_MS, PHRASE_PAUSE_MS } from '../../../src/domain/cues/phrases.ts';
 import { planCues } from '../../../src/domain/cues/plan-cues.ts';
-import type { Percent } from '../../../src/domain/units.ts';
-import { timelineOf } from './plans.ts';
-import { evenVoice, REAL_VOICE } from './voices.ts';
-
-/** The words where each segment begins. */
-function wordsOf(text: string, lengths = REAL_VOICE, talk: Talk = 'usual', target: Percent = 50) {
-  const { cues } = planCues(timelineOf(text), { talk, reminders: [], target, lengths });
-  return cues.filter(({ kind, at }) => kind === 'change' || at === 0).map((cue) => cue.text);
-}
-
-/** The longest clips with which so many of them, joined and apart, fit into some time. */
-const longest = (room: number, clips: number, joins: number, pauses: number): number =>
-  Math.floor((room - joins * JOIN_PAUSE_MS - pauses * PHRASE_PAUSE_MS) / clips);
-
-describe('words that do not fit', () => {
-  // Every clip is equally long. "Set 1 of 2" is four clips with three joins between them, "Set 1"
-  // two clips and one join, as is "fifteen seconds"; all other phrases are one clip.
-  // A segment of 15 s has 15 - 3.2 - 0.7 = 11.1 s for its words.
-  const FORMS = [
-    ['Main set. Set 1 of 2. Run. Fifteen seconds. You can talk in whole sentences.', 9, 4, 4],
-    ['Main set. Set 1 of 2. Run. Fifteen seconds.', 8, 4, 3],
-    ['Set 1 of 2. Run. Fifteen seconds.', 7, 4, 2],
-    ['Set 1. Run. Fifteen seconds.', 5, 2, 2],
-    ['Run. Fifteen seconds.', 3, 1, 1],
-    ['Run.', 1, 0, 0],
-  ] as const;
-
-  test.each(FORMS)('CUE-4 while it fits, and no longer: %s', (form, clips, joins, pauses) => {
-    const plan = 'warm-up: 1 min walk; main: 2 x (15 s run, 1 min walk)';
-    const fits = longest(11_100, clips, joins, pauses);
-    expect(wordsOf(plan, evenVoice(fits))[1]).toBe(form);
-    const barer = FORMS[FORMS.findIndex(([words]) => words === form) + 1];
-    // The activity is said even where it does not fit.
-    expect(wordsOf(plan, evenVoice(fits + 1))[1]).toBe(barer?.[0] ?? form);
-  });
-
-  test('CUE-4, CUE-18 "carry on" goes before the set does', () => {
-    const fits = longest(11_100, 8, 4, 3);
-    const words = (length: number) => wordsOf('main: 3 x 15 s run', evenVoice(length))[1];
-    expect(words(fits)).toBe('Set 2 of 3. Carry on. Run. Fifteen seconds.');
-    expect(words(fits + 1)).toBe('Set 2 of 3. Run. Fifteen seconds.');
-  });
-
-  test('CUE-4, CUE-7 halfway finds a place, then ends the words of a change, then goes', () => {
-    // Segments of 10 s have 6.1 s. "Run. Ten seconds." is three clips; a halfway of its own
-    // begins a second later.
-    const inPlace = longest(5100, 4, 1, 1);
-    const inWords = longest(6100, 4, 1, 2);
-    const timeline = timelineOf(
-      'main: 10 s walk, 10 s run, 10 s walk, 10 s run, 10 s walk, 10 s run',
-    );
-    const said = (length: number) => {
-      const lengths = evenVoice(length);
-      const { cues } = planCues(timeline, { talk: 'usual', reminders: [], target: 50, lengths });
-      return cues.filter(({ text }) => text.includes('Halfway')).map((cue) => [cue.kind, cue.text]);
-    };
-    expect(said(inPlace)).toEqual([['halfway', 'Halfway.']]);
-    expect(said(inPlace + 1)).toEqual([['change', 'Run. Ten seconds. Halfway.']]);
-    expect(said(inWords)).toEqual([['change', 'Run. Ten seconds. Halfway.']]);
-    expect(said(inWords + 1)).toEqual([]);
-  });
-
-  test('CUE-6 opening words leave "Ten seconds" its place', () => {
-    // A segment of 45 s says it at 35 s, and a second before that it is quiet: 33.3 s for words.
-    const fits = longest(33_300, 9, 4, 4);
-    const words = wordsOf(
-      'warm-up: 1 min walk; main: 2 x (45 s run, 1 min walk)',
-      evenVoice(fits + 1),
-    );
-    expect(words[1]).toBe('Main set. Set 1 of 2. Run. Forty-five seconds.');
-  });
-});
+import { ACTIVITIES } from '../../../src/domain/programme/plan.ts';
+import { layOut } from '../../../src/domain/timeline/lay-out.ts';
+import { mainOnly, step, timelineOf } from './plans.ts';
+import { REAL_VOICE, wordsOf } from './voices.ts';
 
 describe('what is said where a segment begins', () => {
   test.each<[string, string[]]>([
@@ -219,7 +149,7 @@ describe('what is said where a segment begins', () => {
   });
 
   test('CUE-1 a first segment under 10 s is its activity, said once', () => {
-    const { cues } = planCues(timelineOf('main: 5 s stand, 1 min walk'), {
+    const { cues } = planCues(timelineOf('main: 5 s walk, 1 min run'), {
       talk: 'many',
       reminders: [],
       target: 50,
@@ -227,7 +157,22 @@ describe('what is said where a segment begins', () => {
     });
     const starts = cues.filter(({ kind }) => kind === 'start');
     expect(starts.map(({ text, clips }) => [text, clips.map(({ at }) => at)])).toEqual([
-      ['Stand.', [0, 1500]],
+      ['Walk.', [0, 1500]],
     ]);
   });
+
+  test.each(ACTIVITIES)(
+    'CUE-5 %s is over in time in the shortest segment, first or later',
+    (activity) => {
+      const { cues } = planCues(layOut(mainOnly(step(5, activity), step(5, activity))), {
+        talk: 'usual',
+        reminders: [],
+        target: 50,
+        lengths: REAL_VOICE,
+      });
+      const [first, second] = cues.filter(({ kind }) => kind === 'start' || kind === 'change');
+      expect(first?.end).toBeLessThanOrEqual(5000 - 1200);
+      expect(second?.end).toBeLessThanOrEqual(10_000 - 1200);
+    },
+  );
 });

@@ -8,8 +8,8 @@ import { CLIPS } from '../../../src/domain/cues/vocabulary.ts';
 import { layOut } from '../../../src/domain/timeline/lay-out.ts';
 import type { Timeline } from '../../../src/domain/timeline/timeline.ts';
 import { clipLengths, type VoiceManifest } from '../../../src/domain/track/pack.ts';
-import { ms } from '../../../src/domain/units.ts';
-import { anyPlan } from './plans.ts';
+import { ms, type Percent } from '../../../src/domain/units.ts';
+import { anyPlan, timelineOf } from './plans.ts';
 
 /** Tones as the rules give them: 0.12 s and 0.6 s. */
 const toneLength = (clip: string): number => (clip === 'tone.short' ? 120 : 600);
@@ -86,3 +86,14 @@ export const isTone = (clip: string): boolean => clip.startsWith('tone.');
 
 /** Where the first word of a cue is. */
 export const wordsAt = (cue: Cue): number => cue.clips.find(({ clip }) => !isTone(clip))?.at ?? NaN;
+
+/** The words where each segment of a session in shorthand begins. */
+export function wordsOf(
+  text: string,
+  lengths = REAL_VOICE,
+  talk: Talk = 'usual',
+  target: Percent = 50,
+): string[] {
+  const { cues } = planCues(timelineOf(text), { talk, reminders: [], target, lengths });
+  return cues.filter(({ kind, at }) => kind === 'change' || at === 0).map((cue) => cue.text);
+}

@@ -58,6 +58,17 @@ describe('formatting a session', () => {
     });
   });
 
+  it('PLAN-5 a note from elsewhere that holds a quote is written so that it ends where it should', () => {
+    const [part] = read('5 min walk "Tall"').main;
+    if (part?.kind !== 'step') throw new Error('a step');
+    const text = formatPlan({
+      'warm-up': [],
+      main: [{ ...part, note: 'Say "heron" aloud' }],
+      'cool-down': [],
+    });
+    expect(read(text).main).toEqual([{ ...part, note: "Say 'heron' aloud" }]);
+  });
+
   it('PLAN-6 tidy says the same session in one way', () => {
     expect(
       tidy(

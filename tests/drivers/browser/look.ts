@@ -94,9 +94,7 @@ export function stickingOut(page: Page): Promise<readonly string[]> {
     if (dialog !== null && dialog.scrollWidth > dialog.clientWidth + 1) {
       lines.push(`dialog: ${dialog.scrollWidth} px of ${dialog.clientWidth} px`);
     }
-    for (const each of document.querySelectorAll<HTMLElement>(
-      'button, a, h1, h2, p, label, input',
-    )) {
+    for (const each of document.querySelectorAll<HTMLElement>('body *')) {
       const { left, right, width: own } = each.getBoundingClientRect();
       // What is hidden for the eye and kept for readers is a pixel wide.
       if (!each.checkVisibility() || own <= 1) continue;

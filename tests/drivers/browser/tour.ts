@@ -4,6 +4,7 @@ import { before } from '../../../src/copy/before.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { felt } from '../../../src/copy/felt.ts';
 import { running, wrong } from '../../../src/copy/running.ts';
+import { settings } from '../../../src/copy/settings.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
 import { seconds } from './journey.ts';
 import type { Site } from './site.ts';
@@ -24,15 +25,28 @@ import {
 /** Called at each stop; `running` says that it is seen outdoors, on the move. */
 export type Stop = (name: string, running: boolean) => Promise<void>;
 
-/** @param page a page of a new profile */
-export async function tour(page: Page, site: Site, stop: Stop): Promise<void> {
-  await beforeASession(page, site, stop);
+/**
+ * @param page a page of a new profile
+ * @param appearance dark by choice is dark while running too
+ */
+export async function tour(
+  page: Page,
+  site: Site,
+  stop: Stop,
+  appearance: 'light' | 'dark' = 'light',
+): Promise<void> {
+  await visit(page, site);
+  await go(page, '/settings');
+  const name = new RegExp(`^${settings.appearances[appearance][0]}`);
+  await page.getByRole('radio', { name }).check();
+  await go(page, '/start');
+  await beforeASession(page, stop);
   await whileItRuns(page, stop);
   await afterwards(page, stop);
 }
 
-async function beforeASession(page: Page, site: Site, stop: Stop): Promise<void> {
-  await visit(page, site);
+async function beforeASession(page: Page, stop: Stop): Promise<void> {
+  await page.getByText(welcome.what).waitFor();
   await stop('welcome', false);
   await openFile(page, 'programme.json', '{ "format": "towpath-programme/1" }');
   await page.getByText(welcome.file.refused).waitFor();

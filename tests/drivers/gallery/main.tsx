@@ -21,13 +21,14 @@ if (root !== null && state !== undefined) {
   };
   createRoot(root).render(<Towpath app={fakeApp({ ...state.options, settings })} />);
   const { press } = state;
-  if (press !== undefined)
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        for (const button of document.querySelectorAll('button'))
-          if (button.textContent === press) button.click();
-      }, 50),
-    );
+  if (press !== undefined) {
+    const look = setInterval(() => {
+      const button = [...document.querySelectorAll('button')].find((b) => b.textContent === press);
+      if (button === undefined) return;
+      clearInterval(look);
+      button.click();
+    }, 20);
+  }
 } else if (root !== null) {
   createRoot(root).render(
     <ul>

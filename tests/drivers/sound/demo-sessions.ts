@@ -8,11 +8,16 @@ import { layOut } from '../../../src/domain/timeline/lay-out.ts';
 import type { Timeline } from '../../../src/domain/timeline/timeline.ts';
 import { clipLengths, type VoicePack } from '../../../src/domain/track/pack.ts';
 
-export interface DemoSession {
-  /** Such as "week 1, wren". */
-  readonly name: string;
+/** A session as it is planned to be heard. */
+interface Heard {
   readonly timeline: Timeline;
   readonly cues: CuePlan;
+}
+
+export interface DemoSession extends Heard {
+  /** Such as "week 1, wren". */
+  readonly name: string;
+  readonly talk: Talk;
 }
 
 /** Every session of the programme that the app comes with, each different plan of it once. */
@@ -26,14 +31,14 @@ export function demoSessions(pack: VoicePack, talk: Talk): DemoSession[] {
       (week.sessions[group.id] ?? []).map(({ plan }, s, all): DemoSession => {
         const which = all.length > 1 ? `, session ${s + 1}` : '';
         const name = `week ${w + 1}, ${group.id}${which}`;
-        return { name, ...heardOf(plan, pack, { talk, reminders, target: week.effort }) };
+        return { name, talk, ...heardOf(plan, pack, { talk, reminders, target: week.effort }) };
       }),
     ),
   );
 }
 
 /** Timeline and cues of a plan in shorthand. */
-export function sessionOf(text: string, pack: VoicePack, talk: Talk): Omit<DemoSession, 'name'> {
+export function sessionOf(text: string, pack: VoicePack, talk: Talk): Heard {
   const plan = parsePlan(text);
   if (!plan.ok) throw new Error(JSON.stringify(plan.error));
   return heardOf(plan.value, pack, { talk, reminders: ['stand-tall', 'even-arms'], target: 50 });
@@ -43,7 +48,7 @@ function heardOf(
   plan: Plan,
   pack: VoicePack,
   options: { talk: Talk; reminders: readonly string[]; target: number },
-): Omit<DemoSession, 'name'> {
+): Heard {
   const timeline = layOut(plan);
   const lengths = clipLengths(pack.manifest);
   return { timeline, cues: planCues(timeline, { ...options, lengths }) };

@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { createQueue } from '../../src/app/queue.ts';
+import { fail, ok } from '../../src/domain/result.ts';
+import { HandClock, settle } from '../drivers/clock.ts';
+
+const FULL = fail({ code: 'full', detail: '' } as const);
+const done = ok(undefined);
+
+describe('what is to be written', () => {
+  it('JRNL-4 is written one after another, however long one takes', async () => {
+    const queue = createQueue(new HandClock(), () => {});
+    const order: string[] = [];
+    const slow = (name: string, turns: number) => async () => {
+      order.push(`${name} begins`);
+      for (let i = 0; i < turns; i++) await Promise.resolve();
+      order.push(`${name} ends`);
+      return done;
+    };
+    queue.push(slow('a', 5));
+    queue.push(slow('b', 0));
+    await settle();
+    expect(order).toEqual(['a begins', 'a ends', 'b begins', 'b ends']);
+  });
+
+  it('JRNL-4 that fails stays first, is tried again, and nothing overtakes it', async () => {
+    const clock = new HandClock();
+    const told: boolean[] = [];
+    const queue = createQueue(clock, (trouble) => told.push(trouble));
+    const written: string[] = [];
+    let full = true;
+    let tries = 0;
+    queue.push(async () => {
+      tries++;
+      if (full) return FULL;
+      written.push('first');
+      return done;
+    });
+    queue.push(async () => {
+      written.push('second');
+      return done;
+    });
+    await settle();
+    await clock.pass(11);
+    expect(written).toEqual([]);
+    expect(tries).toBeGreaterThanOrEqual(3);
+    expect(told.every((trouble) => trouble)).toBe(true);
+    full = false;
+    await clock.pass(5);
+    expect(written).toEqual(['first', 'second']);
+    expect(told.at(-1)).toBe(false);
+  });
+
+  it('JRNL-8 that another tab has the right to write is dropped, with all that waits', async () => {
+    let refused = 0;
+    const queue = createQueue(
+      new HandClock(),
+      () => {},
+      () => refused++,
+    );
+    let later = 0;
+    queue.push(async () => fail({ code: 'not-ours', detail: '' } as const));
+    queue.push(async () => {
+      later++;
+      return done;
+    });
+    await settle();
+    expect({ refused, later }).toEqual({ refused: 1, later: 0 });
+  });
+});

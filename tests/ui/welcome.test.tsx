@@ -1,0 +1,86 @@
+import { screen } from '@testing-library/react';
+import { describe, expect, it } from 'vitest';
+import { before } from '../../src/copy/before.ts';
+import { common } from '../../src/copy/common.ts';
+import { install } from '../../src/copy/install.ts';
+import { programmeProblem } from '../../src/copy/programme.ts';
+import { welcome } from '../../src/copy/welcome.ts';
+import type { ProgrammeProblem } from '../../src/domain/programme/problem.ts';
+import { PROGRAMME_MAX_BYTES } from '../../src/domain/programme/programme.ts';
+import { DEMO } from '../drivers/fake-app.ts';
+import { STATES } from '../drivers/gallery/states.ts';
+import { askedFor, here, show, user } from './show.tsx';
+
+const file = (content: string) => new File([content], 'p.json', { type: 'application/json' });
+const pick = async (content: string) =>
+  user.upload(await screen.findByLabelText(welcome.file.open), file(content));
+
+describe('the welcome', () => {
+  it('UI-13 a programme file is read and leads to its groups', async () => {
+    const app = show('/start');
+    await pick('{"a":1}');
+    expect(askedFor(app, 'open')).toEqual([['{"a":1}']]);
+    expect(here()).toBe(`/p/${DEMO.id}/groups`);
+  });
+
+  it('UI-13 a file that is refused says why, place by place, and that nothing changed', async () => {
+    const error: readonly ProgrammeProblem[] = [
+      { code: 'type', path: 'weeks[1].effort', detail: { expected: 'number' } },
+      { code: 'group-unknown', path: 'weeks[2].sessions.owl', detail: { groups: 'wren' } },
+    ];
+    show('/start', { programmes: { open: async () => ({ ok: false, error }) } });
+    await pick('{}');
+    expect(await screen.findByText(welcome.file.refused)).toBeDefined();
+    for (const problem of error) expect(screen.getByText(programmeProblem(problem))).toBeDefined();
+    expect(here()).toBe('/start');
+  });
+
+  it('UI-13 a file that is too large is not even read', async () => {
+    const app = show('/start');
+    await pick('x'.repeat(PROGRAMME_MAX_BYTES + 1));
+    expect(await screen.findByText(welcome.file.tooLarge)).toBeDefined();
+    expect(askedFor(app, 'open')).toEqual([]);
+  });
+
+  it('UI-14 inside another app the page says what will not work and how to open it', async () => {
+    show('/start', { device: { embedded: true, platform: 'ios' } });
+    expect(await screen.findByText(install.embedded.ios)).toBeDefined();
+    expect(screen.queryByText(install.embedded.android)).toBeNull();
+  });
+
+  it('UI-14 the steps of this phone come first', async () => {
+    show('/install', { device: { platform: 'ios' } });
+    const [first] = await screen.findAllByRole('heading', { level: 2 });
+    expect(first?.textContent).toBe(install.ios.title);
+  });
+
+  it('UI-14 the browser’s own offer to install is used where there is one', async () => {
+    let offered = 0;
+    show('/start', {
+      device: {
+        install: async () => {
+          offered += 1;
+        },
+      },
+    });
+    await user.click(await screen.findByRole('button', { name: install.now }));
+    expect(offered).toBe(1);
+  });
+
+  it('UI-15 a session that was cut off is offered on every page, the likelier answer first', async () => {
+    const state = STATES['weeks-cut-off'];
+    const app = show('/done', state?.options);
+    const region = await screen.findByRole('region', { name: before.unfinished.title });
+    const names = [...region.querySelectorAll('button')].map((button) => button.textContent);
+    expect(names).toEqual(['Go on from 12:31', before.unfinished.keep]);
+    await user.click(screen.getByRole('button', { name: before.unfinished.keep }));
+    expect(askedFor(app, 'recover')).toEqual([['keep']]);
+  });
+
+  it('UI-15 a new version is offered and waits for the answer', async () => {
+    const app = show('/start', { updates: { waiting: true } });
+    expect(askedFor(app, 'apply')).toEqual([]);
+    await user.click(await screen.findByRole('button', { name: common.update.apply }));
+    expect(app.updates.getState().waiting).toBe(true);
+  });
+});
