@@ -5,7 +5,7 @@ import type { Programme } from '../domain/programme/programme.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 import type { Came } from './exchange-contract.ts';
 import type { ExchangePorts, Verifier } from './exchange-ports.ts';
-import { decide, readProgramme, successionClaims } from './exchange-reader.ts';
+import { decide, ownId, readProgramme, successionClaims } from './exchange-reader.ts';
 import type { StoredProgramme } from './ports.ts';
 
 /** A programme whose sender is known, beside what is here. */
@@ -48,13 +48,13 @@ async function senderOf(
   return ok({ id, revision, text, key: claim?.key ?? null, was });
 }
 
-/** What is here, as far as this version can read it. */
-const keptOf = (stored: readonly StoredProgramme[]): readonly Kept[] =>
+/** What is here of a programme's id, as far as this version can read it. */
+const keptOf = (stored: readonly StoredProgramme[], id: string): readonly Kept[] =>
   stored.flatMap(({ id: local, text, key = null, retired = [] }) => {
+    if (ownId(local) !== id) return [];
     const read = readProgramme(text);
     if (!read.ok) return [];
-    const { id, revision } = read.value;
-    return [{ local, id, revision, text, key, retired }];
+    return [{ local, id, revision: read.value.revision, text, key, retired }];
   });
 
 /** Verifies a programme that came in and compares it with what is here. Stores nothing. */
@@ -70,7 +70,7 @@ export async function judge(
     programme: incoming.programme,
     sender: sender.value,
     ...(incoming.claim === undefined ? {} : { signature: incoming.claim.signature }),
-    decision: decide(sender.value, keptOf(stored.value)),
+    decision: decide(sender.value, keptOf(stored.value, sender.value.id)),
     stored: stored.value,
   });
 }
