@@ -2,7 +2,6 @@ export const before = {
   total: 'In all',
   main: 'Main set',
   effort: 'How hard',
-  effortOf: (n: number, words: string): string => `${n} of 10: ${words}`,
   effortHelp: 'For the whole session. Go by your breath, not by speed.',
   coming: 'What is coming',
   reminders: 'To keep in mind',
@@ -45,11 +44,4 @@ export const before = {
   asWritten: 'As the leader wrote it',
   cautions: 'Cautions and when to stop',
   pocket: 'Check this phone again',
-  unfinished: {
-    title: 'A session was cut off',
-    body: (at: string, total: string): string => `You were at ${at} of ${total}.`,
-    goOn: (at: string): string => `Go on from ${at}`,
-    keep: 'Keep what was done',
-    goOnHelp: 'Going on starts the sound again.',
-  },
 } as const;
