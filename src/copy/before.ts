@@ -39,6 +39,7 @@ export const before = {
   save: 'Take it in another player',
   saveHelp:
     'The whole session as one sound file, with captions beside it. It plays anywhere; it cannot be held or logged here.',
+  saveNeedsVoice: 'For this the voice must be here first.',
   saveMp3: 'Save the sound (.mp3)',
   saveVtt: 'Save the captions (.vtt)',
   asWritten: 'As the leader wrote it',
