@@ -15,6 +15,8 @@ const AROUND = 3 * FRAME_SAMPLES;
 
 const pack = voicePack();
 const clips = Object.entries(pack.manifest.clips);
+/** Nearer than the lead-in of any clip, so that frames have to give way. */
+const CLOSE_MS = 24;
 /** Every clip once, each at another place of the quiet loop and off the frame by another amount. */
 const placed = clips.map(([clip, { lengthMs }], i) => ({
   clip,
@@ -69,7 +71,7 @@ describe('clips copied into quiet', () => {
     let at = 1000;
     const touching = placed.map(({ clip, lengthMs }) => {
       const here = { clip, at: ms(at), lengthMs };
-      at += lengthMs;
+      at += lengthMs + CLOSE_MS;
       return here;
     });
     const close = planOf(touching, pack, at);
@@ -78,8 +80,7 @@ describe('clips copied into quiet', () => {
       const own = alone.get(clip) ?? new Int16Array();
       const { onsetMs } = entryOf(pack.manifest, clip);
       const from = startFrame(entryOf(pack.manifest, clip), start) * FRAME_SAMPLES;
-      // The last 40 ms and no more: the first may belong to the clip before.
-      const [a, b] = [samplesIn(onsetMs + lengthMs - 40), samplesIn(onsetMs + lengthMs - 24)];
+      const [a, b] = [samplesIn(onsetMs + lengthMs - 40), samplesIn(onsetMs + lengthMs)];
       const heard = decoded.slice(from + a, from + b);
       const rest = heard.map((sample, i) => sample - (own[a + i] ?? 0));
       return { clip, db: peakDb(rest, 0, rest.length) };
