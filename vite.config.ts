@@ -76,6 +76,10 @@ function serviceWorker(): Plugin {
 export default defineConfig({
   // Relative addresses: the same build works at the top of a host and under any path.
   base: './',
+  // React has had this hook itself since version 18; the stand-in for older ones is weight only.
+  resolve: {
+    alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }],
+  },
   plugins: [react(), contentPolicy(), serviceWorker()],
   build: {
     target: 'es2022',

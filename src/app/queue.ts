@@ -1,4 +1,4 @@
-import type { Result } from '../domain/result.ts';
+import { fail, type Result } from '../domain/result.ts';
 import type { Clock, StoreProblem } from './ports.ts';
 
 /** Something to be written. It may be tried several times. */
@@ -11,6 +11,8 @@ export interface Queue {
 }
 
 const AGAIN_MS = 5000;
+
+const lost = (error: unknown): StoreProblem => ({ code: 'lost', detail: String(error) });
 
 /**
  * Writes one after another, each at once and in the order in which they came. One that fails
@@ -36,7 +38,8 @@ export function createQueue(
     stopTimer = undefined;
     while (waiting.length > 0) {
       const [first] = waiting as [Write];
-      const result = await first();
+      // A write that breaks is a write that failed: the queue itself never stops.
+      const result = await first().catch((error) => fail(lost(error)));
       if (!result.ok && result.error.code !== 'not-ours') {
         tell(true);
         stopTimer = clock.later(AGAIN_MS, () => void pump());

@@ -2,7 +2,6 @@ export const before = {
   total: 'In all',
   main: 'Main set',
   effort: 'How hard',
-  effortOf: (n: number, words: string): string => `${n} of 10: ${words}`,
   effortHelp: 'For the whole session. Go by your breath, not by speed.',
   coming: 'What is coming',
   reminders: 'To keep in mind',
@@ -40,16 +39,10 @@ export const before = {
   save: 'Take it in another player',
   saveHelp:
     'The whole session as one sound file, with captions beside it. It plays anywhere; it cannot be held or logged here.',
+  saveNeedsVoice: 'For this the voice must be here first.',
   saveMp3: 'Save the sound (.mp3)',
   saveVtt: 'Save the captions (.vtt)',
   asWritten: 'As the leader wrote it',
   cautions: 'Cautions and when to stop',
   pocket: 'Check this phone again',
-  unfinished: {
-    title: 'A session was cut off',
-    body: (at: string, total: string): string => `You were at ${at} of ${total}.`,
-    goOn: (at: string): string => `Go on from ${at}`,
-    keep: 'Keep what was done',
-    goOnHelp: 'Going on starts the sound again.',
-  },
 } as const;

@@ -17,3 +17,6 @@ export function effortWords(rating: number): string {
   const point = Math.min(10, Math.max(0, Math.round(rating)));
   return BANDS.find(([upTo]) => point <= upTo)?.[1] ?? '';
 }
+
+/** A rating in number and words: "5 of 10: whole sentences, breath deeper". */
+export const effortOfTen = (rating: number): string => `${rating} of 10: ${effortWords(rating)}`;

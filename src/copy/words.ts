@@ -1,6 +1,6 @@
 /** The words of the trade as a person reads them. */
 import type { NigglePlace } from '../domain/log/entry.ts';
-import type { Activity, Item, Part, Plan } from '../domain/programme/plan.ts';
+import type { Item, Part, Plan } from '../domain/programme/plan.ts';
 import type { Turn } from '../domain/timeline/timeline.ts';
 import { inWords, length } from './times.ts';
 
@@ -9,8 +9,6 @@ export const PART: Readonly<Record<Part, string>> = {
   main: 'Main set',
   'cool-down': 'Cool-down',
 };
-
-export const activityWord = (activity: Activity): string => activity;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -24,6 +24,12 @@ export interface Wiring {
   }[];
 }
 
+/** 128 random bits. `randomUUID` is only there on secure addresses; a club's own computer may be none. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
 /** The browser, as the app's ports. */
 export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
   const connection = connect();
@@ -39,6 +45,6 @@ export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
     pack: createPackSource(pack),
     share: createFileShare(),
     updates,
-    newId: () => crypto.randomUUID(),
+    newId,
   };
 };

@@ -50,6 +50,22 @@ describe('what is to be written', () => {
     expect(told.at(-1)).toBe(false);
   });
 
+  it('JRNL-4 that breaks has failed, and the queue goes on', async () => {
+    const clock = new HandClock();
+    const told: boolean[] = [];
+    const queue = createQueue(clock, (trouble) => told.push(trouble));
+    let breaks = true;
+    queue.push(async () => {
+      if (breaks) throw new TypeError('something broke');
+      return done;
+    });
+    await settle();
+    expect(told).toEqual([true]);
+    breaks = false;
+    await clock.pass(6);
+    expect(told.at(-1)).toBe(false);
+  });
+
   it('JRNL-8 that another tab has the right to write is dropped, with all that waits', async () => {
     let refused = 0;
     const queue = createQueue(

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { before } from '../../src/copy/before.ts';
 import { felt } from '../../src/copy/felt.ts';
 import { log } from '../../src/copy/log.ts';
+import { unfinished } from '../../src/copy/unfinished.ts';
 import { journey, killAndReturn, seconds } from '../drivers/browser/journey.ts';
 import { button, go, heard, MINUTE, moveTo, rate, startOn } from '../drivers/browser/visit.ts';
 
@@ -12,7 +12,7 @@ const SESSION = 52;
 /** Exactly one session is in the list, and it went to its end. */
 async function finishedOnce(page: Page): Promise<void> {
   await seconds(0.5);
-  expect(await page.getByText(before.unfinished.title).count()).toBe(0);
+  expect(await page.getByText(unfinished.title).count()).toBe(0);
   await go(page, '/done');
   await page.getByText(log.count(1), { exact: true }).waitFor();
   await page.getByText(log.entry(1, 1)).waitFor();

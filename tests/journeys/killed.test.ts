@@ -1,14 +1,14 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { before } from '../../src/copy/before.ts';
 import { log } from '../../src/copy/log.ts';
 import { running } from '../../src/copy/running.ts';
+import { unfinished } from '../../src/copy/unfinished.ts';
 import { journey, killAndReturn, seconds } from '../drivers/browser/journey.ts';
 import { button, go, heard, SEVERAL, startOn } from '../drivers/browser/visit.ts';
 
 /** The place that the app says it was cut off at, in seconds. */
 async function placeOffered(page: Page): Promise<number> {
-  const offer = page.getByRole('region', { name: before.unfinished.title });
+  const offer = page.getByRole('region', { name: unfinished.title });
   const said = /at (\d+):(\d\d) of/.exec(await offer.innerText());
   return Number(said?.[1]) * 60 + Number(said?.[2]);
 }
@@ -49,8 +49,8 @@ journey('REAL-9 what was done before a kill can be kept instead', async (j) => {
   await startOn(j.page, j.site, SEVERAL);
   await seconds(12);
   const page = await killAndReturn(j);
-  await button(page, before.unfinished.keep).click();
-  await page.getByText(before.unfinished.title).waitFor({ state: 'detached' });
+  await button(page, unfinished.keep).click();
+  await page.getByText(unfinished.title).waitFor({ state: 'detached' });
   await go(page, '/done');
   await page.getByText(log.outcome['ended-early'].toLowerCase()).waitFor();
 });

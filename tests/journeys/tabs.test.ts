@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
+import { unfinished } from '../../src/copy/unfinished.ts';
 import { journey, seconds } from '../drivers/browser/journey.ts';
 import { button, go, heard, SEVERAL, startOn } from '../drivers/browser/visit.ts';
 
@@ -15,7 +16,7 @@ journey(
     await go(second, '/p/marsh-mile/1/1');
     await second.getByText(before.elsewhere).waitFor();
     expect(await button(second, before.start).count()).toBe(0);
-    expect(await second.getByText(before.unfinished.title).count()).toBe(0);
+    expect(await second.getByText(unfinished.title).count()).toBe(0);
 
     await seconds(3);
     const then = await heard(j.page);
@@ -34,7 +35,7 @@ journey(
     await second.goto(j.site.url);
     await j.page.close();
     await second.reload();
-    const offer = second.getByRole('region', { name: before.unfinished.title });
+    const offer = second.getByRole('region', { name: unfinished.title });
     await offer.waitFor();
     await offer.getByRole('button', { name: /^Go on from/ }).click();
     await seconds(2);

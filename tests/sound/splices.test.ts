@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { composeExport } from '../../src/domain/track/compose.ts';
 import { FRAME_SAMPLES } from '../../src/domain/track/frame.ts';
+import { entryOf } from '../../src/domain/track/pack.ts';
 import { startFrame } from '../../src/domain/track/placement.ts';
 import { ms } from '../../src/domain/units.ts';
 import { clipsAlone } from '../drivers/sound/clip-sounds.ts';
@@ -14,6 +15,8 @@ const AROUND = 3 * FRAME_SAMPLES;
 
 const pack = voicePack();
 const clips = Object.entries(pack.manifest.clips);
+/** Nearer than the lead-in of any clip, so that frames have to give way. */
+const CLOSE_MS = 24;
 /** Every clip once, each at another place of the quiet loop and off the frame by another amount. */
 const placed = clips.map(([clip, { lengthMs }], i) => ({
   clip,
@@ -62,5 +65,26 @@ describe('clips copied into quiet', () => {
     );
     expect(left.filter((each) => each.peak > peak + 3)).toEqual([]);
     expect(left.filter((each) => each.level > level + 3)).toEqual([]);
+  });
+
+  test('TRACK-4 are heard whole to their last sound, with the next one right behind them', async () => {
+    let at = 1000;
+    const touching = placed.map(({ clip, lengthMs }) => {
+      const here = { clip, at: ms(at), lengthMs };
+      at += lengthMs + CLOSE_MS;
+      return here;
+    });
+    const close = planOf(touching, pack, at);
+    const decoded = await decodeFfmpeg(composeExport(close, pack));
+    const lost = touching.map(({ clip, at: start, lengthMs }) => {
+      const own = alone.get(clip) ?? new Int16Array();
+      const { onsetMs } = entryOf(pack.manifest, clip);
+      const from = startFrame(entryOf(pack.manifest, clip), start) * FRAME_SAMPLES;
+      const [a, b] = [samplesIn(onsetMs + lengthMs - 40), samplesIn(onsetMs + lengthMs)];
+      const heard = decoded.slice(from + a, from + b);
+      const rest = heard.map((sample, i) => sample - (own[a + i] ?? 0));
+      return { clip, db: peakDb(rest, 0, rest.length) };
+    });
+    expect(lost.filter(({ db }) => db > -45)).toEqual([]);
   });
 });

@@ -1,9 +1,10 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
-import { before } from '../../src/copy/before.ts';
 import { common } from '../../src/copy/common.ts';
 import { install } from '../../src/copy/install.ts';
+import { installSteps } from '../../src/copy/install-steps.ts';
 import { programmeProblem } from '../../src/copy/programme.ts';
+import { unfinished } from '../../src/copy/unfinished.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import type { ProgrammeProblem } from '../../src/domain/programme/problem.ts';
 import { PROGRAMME_MAX_BYTES } from '../../src/domain/programme/programme.ts';
@@ -51,7 +52,7 @@ describe('the welcome', () => {
   it('UI-14 the steps of this phone come first', async () => {
     show('/install', { device: { platform: 'ios' } });
     const [first] = await screen.findAllByRole('heading', { level: 2 });
-    expect(first?.textContent).toBe(install.ios.title);
+    expect(first?.textContent).toBe(installSteps.ios.title);
   });
 
   it('UI-14 the browser’s own offer to install is used where there is one', async () => {
@@ -70,10 +71,10 @@ describe('the welcome', () => {
   it('UI-15 a session that was cut off is offered on every page, the likelier answer first', async () => {
     const state = STATES['weeks-cut-off'];
     const app = show('/done', state?.options);
-    const region = await screen.findByRole('region', { name: before.unfinished.title });
+    const region = await screen.findByRole('region', { name: unfinished.title });
     const names = [...region.querySelectorAll('button')].map((button) => button.textContent);
-    expect(names).toEqual(['Go on from 12:31', before.unfinished.keep]);
-    await user.click(screen.getByRole('button', { name: before.unfinished.keep }));
+    expect(names).toEqual(['Go on from 12:31', unfinished.keep]);
+    await user.click(screen.getByRole('button', { name: unfinished.keep }));
     expect(askedFor(app, 'recover')).toEqual([['keep']]);
   });
 

@@ -1,7 +1,6 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
-import type { Wish } from '../../domain/session/event.ts';
 import { isUnderWay, type Session } from '../../domain/session/session.ts';
 import type {
   LogState,
@@ -25,6 +24,8 @@ import { createRecoverer } from './recoverer.ts';
 import { createSampler } from './sampler.ts';
 import { createTeller } from './teller.ts';
 import { viewOf } from './view.ts';
+import { createWake } from './wake.ts';
+import { wishesOf } from './wishes-of.ts';
 
 /** What the session needs of its neighbours. */
 export interface Around {
@@ -45,8 +46,6 @@ export function createSession(ports: Ports, around: Around): SessionPart {
   const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;
-  /** Who wants the screen on: a session that is only seen, and a person who watches one. */
-  const wantAwake = { seen: false, watched: false };
 
   const keeper = createKeeper(ports, ports.newId(), leave);
   const recorder = createRecorder({
@@ -59,13 +58,14 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     },
     refused: leave,
   });
+  const wake = createWake(device, underWay);
   const pocket = createPocketWatcher(clock, ports, around.settings);
   const sampler = createSampler(ports.sound, around.pack);
   const player = createPlayer(clock, {
     write(event, strict) {
       if (player.session?.about.purpose === 'session') recorder.write(event, strict);
     },
-    stayAwake: (seen) => stayAwake({ seen }),
+    stayAwake: wake.see,
     boundary(change) {
       if (around.settings.getState().settings.vibration) device.vibrate(change);
     },
@@ -111,11 +111,6 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     awake = now;
     teller.refresh();
   });
-
-  function stayAwake(want: Partial<typeof wantAwake>): void {
-    Object.assign(wantAwake, want);
-    device.stayAwake(wantAwake.seen || (wantAwake.watched && underWay()));
-  }
 
   function underWay(): boolean {
     return player.session !== undefined && isUnderWay(player.session);
@@ -174,7 +169,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     if (neighbours.busy) return;
     recorder.drop();
     if (player.session !== undefined) keeper.release(player.session.about.id);
-    stayAwake({ seen: false, watched: false });
+    wake.stop();
     updates.setBusy(false);
     preparer.make();
     neighbours.tookOver();
@@ -182,7 +177,7 @@ export function createSession(ports: Ports, around: Around): SessionPart {
 
   function ended(session: Session): void {
     updates.setBusy(false);
-    stayAwake({});
+    wake.look();
     if (session.about.purpose === 'session') {
       // Asked for when there is something to keep: some browsers ask the person.
       void device.persist();
@@ -227,10 +222,6 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     player.wish('go-on');
   }
 
-  const wish = (type: Wish) => (): void => {
-    if (underWay()) player.wish(type);
-  };
-
   const store = createStore<SessionStore>(() => ({
     view: IDLE_VIEW,
     prepare: (choice, medium) => want({ purpose: 'session', choice, medium }),
@@ -239,19 +230,10 @@ export function createSession(ports: Ports, around: Around): SessionPart {
     playCueNow: () => {
       if (!underWay()) sampler.play();
     },
-    hold: wish('hold'),
-    goOn: wish('go-on'),
-    oneMore: wish('one-more'),
-    walkNow: wish('walk-now'),
-    skip: wish('skip'),
-    back: wish('back'),
-    undo: wish('undo'),
-    toCoolDown: wish('cool-down'),
-    end: wish('end'),
-    somethingIsWrong: wish('wrong'),
-    allRight: wish('all-right'),
-    watch: (watched) => stayAwake({ watched }),
-    afterGap: (answer) => wish(answer === 'go-on' ? 'leave-gap' : 'catch-up')(),
+    ...wishesOf((type) => {
+      if (underWay()) player.wish(type);
+    }),
+    watch: wake.watch,
     recover,
     close: () => {
       if (!underWay()) preparer.forget();

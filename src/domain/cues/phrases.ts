@@ -123,7 +123,7 @@ export const TONE = {
 } as const satisfies Record<string, ClipId>;
 
 /** Between two clips of one phrase: the shortest at which their frames never meet. */
-export const JOIN_PAUSE_MS = ms(96);
+export const JOIN_PAUSE_MS = ms(100);
 
 /** Between two phrases: a breath, so that each is heard by itself. */
 export const PHRASE_PAUSE_MS = ms(288);

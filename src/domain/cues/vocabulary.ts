@@ -1,4 +1,4 @@
-import { ACTIVITIES } from '../programme/plan.ts';
+import { ACTIVITIES, type Activity } from '../programme/plan.ts';
 import { REMINDERS } from './reminders.ts';
 
 /**
@@ -107,6 +107,14 @@ const PHRASES: Record<ClipId, ClipSpec> = {
   'phrase.sample': plain('This is how it will sound.'),
 };
 
+/** Said otherwise than written: alone, "stretch" is heard as "stand" and "slow walk" as "walk". */
+const SAID_ALONE: Partial<Record<Activity, ClipSpec>> = {
+  stand: plain('stand still'),
+  stretch: plain('stretching'),
+  'slow walk': { say: 'slow, walk', text: 'slow walk', join: 'none' },
+  'strong run': { say: 'strong, run', text: 'strong run', join: 'none' },
+};
+
 const EFFORTS: Record<ClipId, ClipSpec> = {
   'effort.rest': plain('Rest.'),
   'effort.sing': plain('So easy that you could sing.'),
@@ -119,7 +127,8 @@ const EFFORTS: Record<ClipId, ClipSpec> = {
 
 function listClips(): Record<ClipId, ClipSpec> {
   const clips: Record<ClipId, ClipSpec> = { ...TONES, ...PHRASES, ...EFFORTS };
-  for (const activity of ACTIVITIES) clips[clipOf('activity', activity)] = plain(activity);
+  for (const activity of ACTIVITIES)
+    clips[clipOf('activity', activity)] = SAID_ALONE[activity] ?? plain(activity);
   for (let n = 1; n <= LAST_NUMBER; n += 1) clips[clipOf('number', n)] = plain(inWords(n));
   for (const [id, text] of Object.entries(REMINDERS)) clips[clipOf('reminder', id)] = plain(text);
   return clips;

@@ -58,7 +58,7 @@ export function readSections(entries: readonly RawEntry[], report: Report): Plan
     if (inside.length === 0) report.say('label-empty', label.words);
     if (part !== undefined) {
       seen.push(part);
-      plan[part] = part === 'warm-up' ? [...before, ...items] : items;
+      plan[part] = items;
     }
   }
   const first = labelled[0]?.label;

@@ -22,7 +22,7 @@ const FILTER_MS = 21.34;
 /** Frames of a clip, counted from its own first, without which its sound would be clipped. */
 export function audibleFrames(clip: ClipEntry): { readonly first: number; readonly end: number } {
   const first = Math.floor((clip.onsetMs - FILTER_MS) / FRAME_MS) - 1;
-  const end = Math.floor((clip.onsetMs + clip.lengthMs) / FRAME_MS) + 1;
+  const end = Math.ceil((clip.onsetMs + clip.lengthMs) / FRAME_MS);
   return { first: Math.max(0, first), end: Math.min(clip.frames, end) };
 }
 
@@ -33,9 +33,9 @@ export const startFrame = (clip: ClipEntry, at: Ms): number =>
 /**
  * Where the frames of every clip go.
  *
- * The audible frames of a clip are never written over by a later one. The quiet before a later
- * clip's first sound starts only after them, and takes the place of the quiet after the earlier
- * clip's last. What would fall before 0 or after `frames` is left out.
+ * The frames that a clip's sound needs are never written over by a later one. The quiet before a
+ * later clip's first sound starts only after them, and takes the place of the quiet after the
+ * earlier clip's last. What would fall before 0 or after `frames` is left out.
  *
  * @param plan clips in order of time, their audible parts not overlapping
  * @param shift where the plan's 0 lies in the track, in frames

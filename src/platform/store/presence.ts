@@ -23,8 +23,8 @@ export function createPresence(locks: LockManager | undefined): Presence {
     },
     async isFree() {
       if (locks === undefined) return false;
-      const { held = [] } = await locks.query();
-      return !held.some(({ name }) => name === NAME);
+      const known = await locks.query().catch(() => undefined);
+      return known !== undefined && !known.held?.some(({ name }) => name === NAME);
     },
   };
 }

@@ -1,8 +1,8 @@
 import { Link, useLocation } from 'wouter';
-import { before } from '../../copy/before.ts';
 import { common } from '../../copy/common.ts';
 import { install } from '../../copy/install.ts';
 import { length, place } from '../../copy/times.ts';
+import { unfinished as words } from '../../copy/unfinished.ts';
 import { useApp, useDevice, useSession, useUpdates } from '../app-context.tsx';
 import { CopyText } from './CopyText.tsx';
 import { isUnderWay } from './session-state.ts';
@@ -39,7 +39,6 @@ function CutOff() {
   const session = useApp().session;
   const unfinished = useSession((s) => s.unfinished);
   if (unfinished === undefined) return null;
-  const words = before.unfinished;
   const at = place(unfinished.position);
   const answer = (value: 'go-on' | 'keep') => () => void session.getState().recover(value);
   const goOn = (

@@ -17,14 +17,18 @@ export function headline(view: SessionView): string {
   return (view.segment?.activity ?? '').toUpperCase();
 }
 
+/** A rest of a segment as short as this is not worth telling: the change after it is. */
+const REST_MS = 10_000;
+
 /** The line below the countdown: "then WALK 1:00". */
 export function thenLine(view: SessionView): string {
-  if (view.lane === 'cool-down') return running.nextEnd;
-  const after = view.lane === 'one-more' ? view.segment : view.next;
-  if (after === undefined) return running.nextEnd;
-  const upTo =
-    view.lane === 'one-more' ? ms(after.end - view.position) : ms(after.end - after.start);
-  return running.next(after.activity, left(upTo));
+  const { segment, next, lane } = view;
+  if (lane === 'cool-down') return running.nextEnd;
+  const rest = segment === undefined ? 0 : segment.end - view.position;
+  if (lane === 'one-more' && segment !== undefined && rest >= REST_MS)
+    return running.next(segment.activity, left(ms(rest)));
+  if (next === undefined) return running.nextEnd;
+  return running.next(next.activity, left(ms(next.end - next.start)));
 }
 
 /** Part and turn: "Main set. Set 3 of 7". */

@@ -9,7 +9,7 @@ import { isReminderId, REMINDERS } from '../../domain/cues/reminders.ts';
 import { PARTS } from '../../domain/programme/plan.ts';
 import type { Programme, SessionPlan } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
-import { useApp, useProgrammes, useSettings } from '../app-context.tsx';
+import { useApp, usePack, useProgrammes, useSettings } from '../app-context.tsx';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { mediumOf } from '../parts/next-step.ts';
@@ -165,6 +165,7 @@ function Reminders({ programme }: { programme: Programme }) {
 /** What few people need: the leader's own text, the sound as a file, the check again. */
 function More({ choice, plan }: { choice: Choice; plan: SessionPlan }) {
   const exporter = useApp().exporter;
+  const voice = usePack((p) => p.pack.name === 'ready');
   return (
     <section className="stack rule">
       <Link href="/cautions" className="text-button">
@@ -177,22 +178,26 @@ function More({ choice, plan }: { choice: Choice; plan: SessionPlan }) {
         <summary>{before.save}</summary>
         <div className="stack">
           <p>{before.saveHelp}</p>
-          <div className="row">
-            <button
-              type="button"
-              className="button"
-              onClick={() => void exporter.track(choice, 'mp3')}
-            >
-              {before.saveMp3}
-            </button>
-            <button
-              type="button"
-              className="button"
-              onClick={() => void exporter.track(choice, 'vtt')}
-            >
-              {before.saveVtt}
-            </button>
-          </div>
+          {voice ? (
+            <div className="row">
+              <button
+                type="button"
+                className="button"
+                onClick={() => void exporter.track(choice, 'mp3')}
+              >
+                {before.saveMp3}
+              </button>
+              <button
+                type="button"
+                className="button"
+                onClick={() => void exporter.track(choice, 'vtt')}
+              >
+                {before.saveVtt}
+              </button>
+            </div>
+          ) : (
+            <p>{before.saveNeedsVoice}</p>
+          )}
         </div>
       </details>
       <details>

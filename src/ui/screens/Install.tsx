@@ -1,5 +1,6 @@
 import { common } from '../../copy/common.ts';
 import { install } from '../../copy/install.ts';
+import { installSteps } from '../../copy/install-steps.ts';
 import { useDevice } from '../app-context.tsx';
 import { InstallHint } from '../parts/InstallHint.tsx';
 import { Screen } from '../parts/Screen.tsx';
@@ -15,13 +16,13 @@ export function Install() {
     <Screen title={install.title} back={{ href: '/settings', name: common.settings }}>
       {order.map((each) => (
         <section key={each} className="stack">
-          <h2>{install[each].title}</h2>
+          <h2>{installSteps[each].title}</h2>
           <ol className="steps">
-            {install[each].steps.map((step) => (
+            {installSteps[each].steps.map((step) => (
               <li key={step}>{step}</li>
             ))}
           </ol>
-          {each === 'ios' && !installed && <p className="soft">{install.ios.tab}</p>}
+          {each === 'ios' && !installed && <p className="soft">{installSteps.ios.tab}</p>}
         </section>
       ))}
       {!installed && <InstallHint />}

@@ -18,48 +18,65 @@ const QUIET_DB = -60;
 /** A sound this far below a clip's loudest is its beginning or its end. */
 const HEARD_DB = 36;
 
-/** Samples of a clip as it goes to the encoder. */
-export function makeClip({ say }: ClipSpec, settings: VoiceSettings): Float64Array {
-  if (typeof say !== 'string') return level(makeTone(say), settings.toneLufs, settings.ceilingDb);
-  return level(trim(speak(say, settings)), settings.speechLufs, settings.ceilingDb);
-}
-
 interface Made {
   readonly id: ClipId;
   readonly spec: ClipSpec;
   readonly frames: Uint8Array;
 }
 
-/**
- * Where each clip's sound begins and ends, in seconds from its first frame, as an independent
- * decoder hears it with quiet on both sides.
- */
-function measure(made: readonly Made[], quiet: Uint8Array): { onset: number; length: number }[] {
+/** A clip before it is levelled: its sound alone. */
+const soundOf = ({ say }: ClipSpec, settings: VoiceSettings): Float64Array =>
+  typeof say === 'string' ? trim(speak(say, settings)) : makeTone(say);
+
+/** What a decoder hears of each clip from its first frame, with quiet on both sides. */
+function listen(clips: readonly Uint8Array[], quiet: Uint8Array): Float64Array[] {
   const around = 4;
   const edge = quiet.slice(0, around * FRAME_BYTES);
-  const heard = decode(Buffer.concat(made.flatMap(({ frames }) => [edge, frames, edge])));
+  const heard = decode(Buffer.concat(clips.flatMap((frames) => [edge, frames, edge])));
   let at = 0;
-  return made.map(({ frames }) => {
+  return clips.map((frames) => {
     const length = (frames.length / FRAME_BYTES) * FRAME_SAMPLES;
     const first = at + around * FRAME_SAMPLES;
     at = first + length + around * FRAME_SAMPLES;
-    const { start, end } = soundIn(heard.subarray(first, first + length + FRAME_SAMPLES), HEARD_DB);
-    return { onset: start / RATE, length: (end - start) / RATE };
+    return heard.subarray(first, first + length + FRAME_SAMPLES);
   });
 }
 
+const peakDbOf = (samples: Float64Array): number =>
+  20 * Math.log10(samples.reduce((peak, s) => Math.max(peak, Math.abs(s)), 0));
+
+/**
+ * Levels and encodes a clip. The encoder adds to peaks by what only its decoder tells, so the
+ * ceiling is lowered until the decoded peak is where it should be.
+ */
+function makeFrames(spec: ClipSpec, settings: VoiceSettings, quiet: Uint8Array): Uint8Array {
+  const sound = soundOf(spec, settings);
+  const lufs = typeof spec.say === 'string' ? settings.speechLufs : settings.toneLufs;
+  let ceilingDb = settings.peakDb - 1;
+  for (let turn = 0; turn < 6; turn += 1) {
+    const frames = encodeClip(level(sound, lufs, ceilingDb));
+    const over = peakDbOf(listen([frames], quiet)[0] ?? sound) - settings.peakDb;
+    if (over <= 0) return frames;
+    ceilingDb -= over + 0.2;
+  }
+  throw new Error(`too loud to be held: ${JSON.stringify(spec.say)}`);
+}
+
 function list(made: readonly Made[], quiet: Uint8Array): VoiceManifest['clips'] {
-  const measured = measure(made, quiet);
+  const heard = listen(
+    made.map(({ frames }) => frames),
+    quiet,
+  );
   const entries: Record<ClipId, ClipEntry> = {};
   let firstFrame = QUIET_FRAMES;
   made.forEach(({ id, spec, frames }, i) => {
     const count = frames.length / FRAME_BYTES;
-    const { onset = 0, length = 0 } = measured[i] ?? {};
+    const { start, end } = soundIn(heard[i] ?? new Float64Array(), HEARD_DB);
     entries[id] = {
       firstFrame,
       frames: count,
-      onsetMs: msOfSeconds(onset),
-      lengthMs: msOfSeconds(length),
+      onsetMs: msOfSeconds(start / RATE),
+      lengthMs: msOfSeconds((end - start) / RATE),
       text: spec.text,
     };
     firstFrame += count;
@@ -67,7 +84,7 @@ function list(made: readonly Made[], quiet: Uint8Array): VoiceManifest['clips'] 
   return entries;
 }
 
-/** Speaks, shapes, encodes and measures every clip. The same settings give the same bytes. */
+/** Speaks, shapes, encodes and measures every clip, in their order. The same settings give the same bytes. */
 export function buildPack(
   settings: VoiceSettings,
   clips: Readonly<Record<ClipId, ClipSpec>> = CLIPS,
@@ -77,7 +94,7 @@ export function buildPack(
   const made = Object.entries(clips).map(([id, spec]) => ({
     id,
     spec,
-    frames: encodeClip(makeClip(spec, settings)),
+    frames: makeFrames(spec, settings, quiet),
   }));
   const audio = Buffer.concat([quiet, ...made.map(({ frames }) => frames)]);
   const manifest: VoiceManifest = {

@@ -15,8 +15,8 @@ export interface VoiceSettings {
   /** Loudness of a clip, LUFS of one channel (BS.1770), and of a tone. */
   readonly speechLufs: number;
   readonly toneLufs: number;
-  /** Peaks are held below this before encoding, so that the decoded peak stays under -1 dBTP. */
-  readonly ceilingDb: number;
+  /** Decoded peaks stay below this; true peaks (between samples) are up to half a decibel above. */
+  readonly peakDb: number;
 }
 
 export const SETTINGS: VoiceSettings = {
@@ -29,6 +29,6 @@ export const SETTINGS: VoiceSettings = {
   attackS: 0.003,
   releaseS: 0.1,
   speechLufs: -16,
-  toneLufs: -17,
-  ceilingDb: -2,
+  toneLufs: -16.5,
+  peakDb: -1.8,
 };

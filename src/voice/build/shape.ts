@@ -33,16 +33,21 @@ export function fade(samples: Float64Array, inS: number, outS: number): Float64A
   return samples.map((s, i) => s * rise(i, samplesIn(inS)) * rise(last - i, samplesIn(outS)));
 }
 
+/** Sound this far below a word's loudest begins it; it ends later, with the release of a "t". */
+const BEGINS_DB = 36;
+const ENDS_DB = 46;
+
 /**
  * Cuts the silence around speech at the engine's own marks of the first and last phone, with
  * a margin, so that no sound is clipped; then what is silent inside them, such as the closure
  * before a "t".
  */
 export function trim({ samples, from, to }: Spoken): Float64Array {
-  const spoken = samples.subarray(samplesIn(Math.max(0, from - 0.01)), samplesIn(to + 0.03));
-  const { start, end } = soundIn(spoken, 36);
-  const cut = spoken.slice(Math.max(0, start - samplesIn(0.006)), end + samplesIn(0.012));
-  return fade(cut, 0.004, 0.01);
+  const spoken = samples.subarray(samplesIn(Math.max(0, from - 0.01)), samplesIn(to + 0.02));
+  const { start } = soundIn(spoken, BEGINS_DB);
+  const { end } = soundIn(spoken, ENDS_DB);
+  const cut = spoken.slice(Math.max(0, start - samplesIn(0.001)), end + samplesIn(0.01));
+  return fade(cut, 0.001, 0.01);
 }
 
 /**

@@ -9,8 +9,8 @@ import {
 } from '../../../src/domain/track/frame.ts';
 import { readInfoFrame } from '../../../src/domain/track/info-frame.ts';
 import { GUARD } from '../../../src/domain/track/layout.ts';
-import type { VoicePack } from '../../../src/domain/track/pack.ts';
-import { audibleFrames, clipsOf } from '../../../src/domain/track/placement.ts';
+import type { ClipEntry, VoicePack } from '../../../src/domain/track/pack.ts';
+import { clipsOf, placements } from '../../../src/domain/track/placement.ts';
 import { FRAME_MS, frameOf } from '../../../src/domain/units.ts';
 import { type Mark, marksOf, quietAt } from '../../drivers/sound/synthetic-pack.ts';
 import { forEveryTrack } from './arbitraries.ts';
@@ -104,6 +104,16 @@ describe('clips that stand close together', () => {
     });
   });
 
+  test('TRACK-4 are cut off by the next one, and never heard again after it', () => {
+    forEveryTrack(0, 60, (pack, { cues }) => {
+      const runs = placements(cues, (clip) => entryOf(pack, clip), 0, 10_000);
+      runs.slice(1).forEach(({ to }, i) => {
+        const before = runs[i];
+        expect(to).toBeGreaterThanOrEqual((before?.to ?? 0) + (before?.frames ?? 0));
+      });
+    });
+  });
+
   test('TRACK-5 leave the end of the track quiet for the whole guard', () => {
     forEveryTrack(0, 60, (pack, plan) => {
       const { bytes, layout } = composeTrack(plan, pack);
@@ -115,6 +125,16 @@ describe('clips that stand close together', () => {
     });
   });
 });
+
+/**
+ * Frames of a clip without which its sound would be clipped: those of its first and last sound,
+ * one before for the overlap of transforms, and those in the synthesis filter, 512 samples or
+ * 21.3 ms long (ISO/IEC 11172-3, 2.4.3.4).
+ */
+function audibleFrames(clip: ClipEntry): { first: number; end: number } {
+  const first = Math.floor((clip.onsetMs - 21.34) / FRAME_MS) - 1;
+  return { first: Math.max(0, first), end: Math.ceil((clip.onsetMs + clip.lengthMs) / FRAME_MS) };
+}
 
 function entryOf(pack: VoicePack, clip: string) {
   const entry = pack.manifest.clips[clip];

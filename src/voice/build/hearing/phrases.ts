@@ -11,7 +11,7 @@ const range = (from: number, to: number, step: number): number[] =>
 export const DURATIONS: readonly number[] = [
   ...range(5, 115, 5),
   ...range(2, 30, 1).map((minutes) => 60 * minutes),
-  ...range(2, 15, 1).map((minutes) => 60 * minutes + 30),
+  ...range(2, 16, 1).map((minutes) => 60 * minutes + 30),
   ...range(2, 4, 1).flatMap((minutes) => [60 * minutes + 15, 60 * minutes + 45]),
   ...range(35, 75, 5).map((minutes) => 60 * minutes),
   ...range(80, 150, 10).map((minutes) => 60 * minutes),

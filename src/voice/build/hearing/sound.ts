@@ -1,67 +1,50 @@
-import { pauseBetween } from '../../../domain/cues/phrases.ts';
+import type { Cue } from '../../../domain/cues/cue.ts';
+import { heardFor, spokenCue } from '../../../domain/cues/speak.ts';
 import type { ClipId } from '../../../domain/cues/vocabulary.ts';
-import type { VoicePack } from '../../../domain/track/pack.ts';
-import { FRAME_MS, frameOf, ms } from '../../../domain/units.ts';
-import { FRAME_BYTES, FRAME_SAMPLES, run, samplesOf } from '../tools.ts';
+import { composeExport } from '../../../domain/track/compose.ts';
+import { clipLengths, type VoicePack } from '../../../domain/track/pack.ts';
+import { type Ms, ms } from '../../../domain/units.ts';
+import { run, samplesOf } from '../tools.ts';
 
 /** The recogniser's rate. */
 export const HEARD_RATE = 16_000;
 
-/** Quiet before the first word, and after the last. */
-const EDGE_MS = 600;
+/** Quiet before the first word of an utterance, and after its last. */
+const EDGE = 600;
 
-/** Frames of some clips one after the other, as a track holds them: clips copied over quiet. */
-function framesOf(clips: readonly ClipId[], { manifest, audio }: VoicePack): Uint8Array {
-  let at = ms(EDGE_MS);
-  const placed = clips.map((clip, i) => {
-    const entry = manifest.clips[clip];
-    if (entry === undefined) throw new Error(`no clip ${clip}`);
-    const before = clips[i - 1];
-    if (before !== undefined) at = ms(at + pauseBetween(before, clip));
-    const first = frameOf(ms(at - entry.onsetMs));
-    at = ms(at + entry.lengthMs);
-    return { entry, first };
-  });
-  const total = Math.ceil((at + EDGE_MS) / FRAME_MS);
-  const frames = new Uint8Array(total * FRAME_BYTES);
-  for (let f = 0; f < total; f += 1) {
-    const from = (manifest.quiet.firstFrame + (f % manifest.quiet.frames)) * FRAME_BYTES;
-    frames.set(audio.subarray(from, from + FRAME_BYTES), f * FRAME_BYTES);
-  }
-  for (const { entry, first } of placed) {
-    const from = entry.firstFrame * FRAME_BYTES;
-    frames.set(audio.subarray(from, from + entry.frames * FRAME_BYTES), first * FRAME_BYTES);
-  }
-  return frames;
+/** Decoders that know nothing of each other, dropping nothing of what they hear. */
+const DECODERS = {
+  ffmpeg: ['ffmpeg', '-v', 'error', '-f', 'mp3', '-i', 'pipe:0', '-f', 's16le', '-ar'],
+  mpg123: ['mpg123', '-q', '-s', '--no-gapless', '--resample', 'fine', '-r'],
+} as const;
+
+export type Decoder = keyof typeof DECODERS;
+
+function decode(mp3: Uint8Array, decoder: Decoder): Float64Array {
+  const [program, ...args] = DECODERS[decoder];
+  return samplesOf(run(program, [...args, String(HEARD_RATE), '-'], mp3).out);
 }
 
-const toPcm: Record<'ffmpeg' | 'mpg123', (frames: Uint8Array) => Buffer> = {
-  ffmpeg: (frames) =>
-    run(
-      'ffmpeg',
-      ['-v', 'error', '-f', 'mp3', '-i', 'pipe:0', '-f', 's16le', '-ar', String(HEARD_RATE), '-'],
-      frames,
-    ).out,
-  mpg123: (frames) =>
-    run(
-      'mpg123',
-      ['-q', '-s', '--no-gapless', '-r', String(HEARD_RATE), '--resample', 'fine', '-'],
-      frames,
-    ).out,
-};
-
-/** Utterances as an independent decoder hears them, at {@link HEARD_RATE}. */
+/**
+ * Utterances as they are heard in a session: planned as cues, composed into one track by the
+ * composer, decoded, and cut apart again with quiet around each, at {@link HEARD_RATE}.
+ */
 export function hear(
   utterances: readonly (readonly ClipId[])[],
   pack: VoicePack,
-  decoder: 'ffmpeg' | 'mpg123' = 'ffmpeg',
+  decoder: Decoder = 'ffmpeg',
 ): Float64Array[] {
-  const parts = utterances.map((clips) => framesOf(clips, pack));
-  const pcm = samplesOf(toPcm[decoder](Buffer.concat(parts)));
-  let at = 0;
-  return parts.map(({ length }) => {
-    const samples = Math.round(((length / FRAME_BYTES) * FRAME_SAMPLES * HEARD_RATE) / 24_000);
-    at += samples;
-    return pcm.slice(at - samples, at);
-  });
+  const lengths = clipLengths(pack.manifest);
+  const cues: Cue[] = [];
+  const cuts: [from: Ms, to: Ms][] = [];
+  let at = ms(0);
+  for (const clips of utterances) {
+    const end = ms(at + 2 * EDGE + heardFor(clips, lengths));
+    cues.push(spokenCue({ kind: 'change', segment: 0 }, clips, ms(at + EDGE), lengths));
+    cuts.push([at, end]);
+    at = end;
+  }
+  const pcm = decode(composeExport({ cues, total: at }, pack), decoder);
+  const sampleAt = (place: Ms): number => Math.round((place * HEARD_RATE) / 1000);
+  return cuts.map(([from, to]) => pcm.slice(sampleAt(from), sampleAt(to)));
 }
