@@ -41,10 +41,10 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
       return sent === undefined ? fail({ code: 'nothing-found' }) : asSending(sent);
     },
     async unsigned(text) {
-      const { outgoingText, readProgramme } = await writer();
-      const read = readProgramme(text);
-      if (!read.ok) return fail({ code: 'programme', problems: read.error });
-      const { revision, change } = read.value;
+      const { outgoingText, incomingOf } = await writer();
+      const read = incomingOf(text);
+      if (!read.ok) return read;
+      const { revision, change } = read.value.programme;
       const out = outgoingText(text, { revision, ...(change && { change }) });
       return asSending({ text: out, signature: '' });
     },
@@ -94,24 +94,24 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
   ): Promise<Result<Sending, KeyProblem | ExchangeProblem>> {
     if (own === undefined) return fail({ code: 'no-keys' });
     if (own.savedAt === undefined) return fail({ code: 'not-backed-up' });
-    const { outgoingText, readProgramme, saysTheSame, toUtf8 } = await writer();
-    const read = readProgramme(text);
-    if (!read.ok) return fail({ code: 'programme', problems: read.error });
-    const before = get().sent[read.value.id];
+    const { outgoingText, incomingOf, saysTheSame, toUtf8 } = await writer();
+    const read = incomingOf(text);
+    if (!read.ok) return read;
+    const { id, revision: written } = read.value.programme;
+    const before = get().sent[id];
     const isSame =
       before !== undefined && saysTheSame(before.text, text) && isBy(before.text, own.sign);
     if (isSame) return asSending(before);
-    const revision = Math.max(read.value.revision, (await lastRevision(read.value.id)) + 1);
+    const revision = Math.max(written, (await lastRevision(id)) + 1);
     const out = outgoingText(text, { revision, keys: own, ...(change && { change }) });
     const signature = await ports.keys.sign(toUtf8(out));
     if (!signature.ok) return signature;
-    const { id } = read.value;
     const next: Sent = { id, revision, text: out, signature: signature.value, at: clock.now() };
     // Read back before it is kept: a revision that cannot be opened is never counted.
     const going = await asSending(next);
     if (!going.ok) return going;
-    const written = await ports.store.putSent(next);
-    if (!written.ok) return fail({ code: 'not-kept' });
+    const put = await ports.store.putSent(next);
+    if (!put.ok) return fail({ code: 'not-kept' });
     set({ sent: { ...get().sent, [id]: next } });
     return going;
   }

@@ -59,6 +59,11 @@ const NAMED: readonly (readonly [name: string, item: Case, told: string])[] = [
     'programme',
   ],
   [
+    'a key that is not known and ten thousand lists deep',
+    asText('', text.replace('{', `{"deep":${'['.repeat(10_000)}${']'.repeat(10_000)},`)),
+    'programme',
+  ],
+  [
     'a key called __proto__',
     asText(
       '',

@@ -21,11 +21,12 @@ const VALUES: readonly ((random: Random) => unknown)[] = [
   () => '5 min easy walk; 50 x (50 x (2 h run)); 1 min walk',
   (random) => `${'9'.repeat(random.below(400))} min walk`,
   (random) => Array.from({ length: random.below(300) }, () => 'x'),
-  (random) => nested(random.below(3000)),
+  (random) => `@deep ${random.below(20_000)}`,
 ];
 
-const nested = (depth: number): unknown =>
-  JSON.parse(`${'['.repeat(depth + 1)}${']'.repeat(depth + 1)}`);
+/** Put in as text: what writes JSON runs out of room before what reads it does. */
+const deepen = (text: string): string =>
+  text.replace(/"@deep (\d+)"/g, (_, depth) => '['.repeat(depth) + ']'.repeat(depth));
 
 type Json = unknown[] | Record<string, unknown>;
 
@@ -50,7 +51,7 @@ export function hostileJson(file: object, random: Random): string {
     else if (way === 2 && Array.isArray(place)) place.push(place[0]);
     else place[key] = random.pick(VALUES)(random);
   }
-  const text = JSON.stringify(copy);
+  const text = deepen(JSON.stringify(copy));
   const way = random.below(12);
   if (way === 0) return text.replace('{', '{"__proto__":{"polluted":true},');
   if (way === 1) return text.replace('"sessions":{', '"sessions":{"__proto__":"5 min walk",');

@@ -2,6 +2,7 @@ import type { Programme } from '../programme/programme.ts';
 import { readProgramme } from '../programme/read.ts';
 import { fail, ok, type Result } from '../result.ts';
 import { toBase64Url } from './base64url.ts';
+import { isDeeper } from './depth.ts';
 import { decodePacket } from './packet.ts';
 import type { ExchangeProblem } from './problem.ts';
 import { readSuccession, type Succession } from './succession.ts';
@@ -30,6 +31,7 @@ const problem = (code: ExchangeProblem['code']): { readonly ok: false; error: Ex
  * that names no key is refused: nobody could have verified it.
  */
 export function incomingOf(text: string, signature?: string): Result<Incoming, ExchangeProblem> {
+  if (isDeeper(text)) return problem('programme');
   const read = readProgramme(text);
   if (!read.ok) {
     const [first] = read.error;

@@ -107,6 +107,17 @@ describe('what comes in', () => {
     expect(incomingFromCode(notText)).toEqual({ ok: false, error: { code: 'damaged' } });
   });
 
+  it('XCHG-16 what nests deeper than any programme does is refused before anything walks through it', () => {
+    const deep = (depth: number, around = '[]') =>
+      text.replace('{', `{"x":${around[0]?.repeat(depth)}${around[1]?.repeat(depth)},`);
+    expect(incomingOf(deep(31)).ok).toBe(true);
+    expect(incomingOf(deep(32))).toEqual({ ok: false, error: { code: 'programme' } });
+    const brackets = '[['.repeat(50);
+    expect(incomingOf(text.replace('{', `{"x":"\\"${brackets}\\\\","y":"${brackets}",`)).ok).toBe(
+      true,
+    );
+  });
+
   it('XCHG-13 changes of keys are read from the newest back, as far as they are right', () => {
     const third = newLeader(newLeader(leader));
     const file = JSON.parse(textBy(third, marshProgramme(4)));
