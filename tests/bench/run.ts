@@ -2,6 +2,7 @@
 import { cpus } from 'node:os';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
+import { sending } from './exchange.ts';
 import { runningScreen } from './running-screen.ts';
 import { sizes } from './size.ts';
 import { asText, type Table } from './table.ts';
@@ -11,6 +12,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   composing,
   coldStart,
   runningScreen,
+  sending,
 ];
 
 console.log(
