@@ -59,7 +59,7 @@ export function colours({ data, width, height }: Grey): Pixels {
 }
 
 /** Netpbm's grey format: a line of words, then a byte for each pixel. */
-const toPgm = ({ data, width, height }: Grey): Buffer =>
+export const toPgm = ({ data, width, height }: Grey): Buffer =>
   Buffer.concat([Buffer.from(`P5 ${width} ${height} 255\n`), data]);
 
 /** Blurred as a hand that is not quite still blurs: Gaussian, by ImageMagick, sigma in pixels. */
