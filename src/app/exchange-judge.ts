@@ -1,11 +1,12 @@
-import type { Decision, Kept, Sender } from '../domain/exchange/decide.ts';
+import type { Acceptance, Decision, Kept, Sender } from '../domain/exchange/decide.ts';
 import type { Incoming } from '../domain/exchange/incoming.ts';
 import type { ExchangeProblem } from '../domain/exchange/problem.ts';
 import type { Programme } from '../domain/programme/programme.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
-import type { Came } from './exchange-contract.ts';
+import type { ProgrammesState } from './contract.ts';
+import type { Came, Preview } from './exchange-contract.ts';
 import type { ExchangePorts, Verifier } from './exchange-ports.ts';
-import { decide, ownId, readProgramme, successionClaims } from './exchange-reader.ts';
+import { decide, ownId, placeOf, readProgramme, successionClaims } from './exchange-reader.ts';
 import type { StoredProgramme } from './ports.ts';
 
 /** A programme whose sender is known, beside what is here. */
@@ -88,5 +89,47 @@ export function cameOf({ id, text, cameAt, key }: StoredProgramme): Came | undef
     at: cameAt,
     signed: key !== undefined,
     apart: id !== own,
+  };
+}
+
+/** What is shown of a programme before anything is stored. */
+export async function previewOf(
+  { programme, sender, decision, stored }: Judged,
+  verifier: Verifier,
+  { chosen, programmes }: Pick<ProgrammesState, 'chosen' | 'programmes'>,
+): Promise<Preview> {
+  const about = stored.find(({ id }) => id === decision.about?.local);
+  const came = about && cameOf(about);
+  const { verdict, choices } = decision;
+  const asksDigits = verdict.kind === 'key-changed' && sender.key !== null;
+  const digits = asksDigits ? await verifier.digits(sender.key, programme.id) : undefined;
+  const group = about && chosen[about.id];
+  const isGone = group !== undefined && !programme.groups.some(({ id }) => id === group);
+  const before = programmes.find(({ id }) => id === about?.id);
+  return {
+    programme,
+    verdict,
+    choices,
+    signed: sender.key !== null,
+    ...(came === undefined ? {} : { stored: came }),
+    ...(isGone ? { groupGone: before?.groups.find(({ id }) => id === group)?.name ?? group } : {}),
+    ...(digits?.ok ? { digits: digits.value } : {}),
+  };
+}
+
+/** What is stored of a programme that was accepted. */
+export function recordOf(
+  { sender, decision, signature, stored }: Judged,
+  choice: Acceptance,
+  at: number,
+): StoredProgramme {
+  const ids = stored.map(({ id }) => id);
+  const { local, retired } = placeOf(sender, decision, choice, ids);
+  return {
+    id: local,
+    text: sender.text,
+    cameAt: at,
+    ...(sender.key === null || signature === undefined ? {} : { key: sender.key, signature }),
+    ...(retired.length > 0 ? { retired } : {}),
   };
 }

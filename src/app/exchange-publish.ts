@@ -30,24 +30,20 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
       const sent = await ports.store.sent();
       if (sent.ok) set({ sent: Object.fromEntries(sent.value.map((each) => [each.id, each])) });
     },
-    makeKeys: async (passphrase) => have(await ports.keys.make(await wish(passphrase)), true),
-    replaceKeys: async (passphrase) => have(await ports.keys.replace(await wish(passphrase)), true),
-    restore: async (backup, passphrase) =>
-      have(await ports.keys.restore(backup, passphrase, clock.now()), false),
-    saveBackup,
-    publish,
-    async again(programmeId) {
-      const sent = get().sent[programmeId];
-      return sent === undefined ? fail({ code: 'nothing-found' }) : asSending(sent);
-    },
-    async unsigned(text) {
-      const { outgoingText, incomingOf } = await writer();
-      const read = incomingOf(text);
-      if (!read.ok) return read;
-      const { revision, change } = read.value.programme;
-      const out = outgoingText(text, { revision, ...(change && { change }) });
-      return asSending({ text: out, signature: '' });
-    },
+    makeKeys: (passphrase) =>
+      told(async () => have(await ports.keys.make(await wish(passphrase)), true)),
+    replaceKeys: (passphrase) =>
+      told(async () => have(await ports.keys.replace(await wish(passphrase)), true)),
+    restore: (backup, passphrase) =>
+      told(async () => have(await ports.keys.restore(backup, passphrase, clock.now()), false)),
+    saveBackup: () => told(saveBackup),
+    publish: (text, change) => told(() => publish(text, change)),
+    again: (programmeId) =>
+      told(async () => {
+        const sent = get().sent[programmeId];
+        return sent === undefined ? fail({ code: 'nothing-found' }) : asSending(sent);
+      }),
+    unsigned: (text) => told(() => unsigned(text)),
     give: (going) => share.give(going.fileName, 'text/plain', going.text),
   }));
 
@@ -86,6 +82,15 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
   ): Promise<Result<Sending, ExchangeProblem>> {
     const { sendingOf } = await sending();
     return sendingOf(sent, ports);
+  }
+
+  async function unsigned(text: string): Promise<Result<Sending, ExchangeProblem>> {
+    const { outgoingText, incomingOf } = await writer();
+    const read = incomingOf(text);
+    if (!read.ok) return read;
+    const { revision, change } = read.value.programme;
+    const out = outgoingText(text, { revision, ...(change && { change }) });
+    return asSending({ text: out, signature: '' });
   }
 
   async function publish(
@@ -131,6 +136,17 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
   }
 
   return store;
+}
+
+/** Parts of the app are fetched when they are first needed, and may not be there. */
+async function told<T, E>(
+  job: () => Promise<Result<T, E>>,
+): Promise<Result<T, E | { readonly code: 'not-loaded' }>> {
+  try {
+    return await job();
+  } catch {
+    return fail({ code: 'not-loaded' });
+  }
 }
 
 /** Whether a text that was sent names this key: after a change of keys it goes out anew. */

@@ -4,7 +4,6 @@ import type { Incoming } from '../domain/exchange/incoming.ts';
 import type { Part } from '../domain/exchange/link.ts';
 import type { Parts } from '../domain/exchange/parts.ts';
 import type { ExchangeProblem } from '../domain/exchange/problem.ts';
-import type { Programme } from '../domain/programme/programme.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 import type { ProgrammesState } from './contract.ts';
 import type { Came, Preview, ReceivedState } from './exchange-contract.ts';
@@ -32,21 +31,11 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
   /** What was opened last: an answer to something older is late and not shown. */
   let turn = 0;
 
-  const store = createStore<ReceivedState>((set, get) => ({
+  const store = createStore<ReceivedState>((set) => ({
     received: { name: 'nothing' },
     came: {},
-    open: (text) => open(text, false),
-    async openFile(file) {
-      const mine = begin();
-      const texts = await textsOf(file, ports.codes);
-      if (mine !== turn) return;
-      if (!texts.ok) return refuse({ code: texts.error });
-      for (const text of texts.value) {
-        await open(text, texts.value.length > 1);
-        if (get().received.name === 'preview') return;
-      }
-      if (get().received.name === 'reading') refuse({ code: 'nothing-found' });
-    },
+    open: (text) => safely(() => open(text, false)),
+    openFile: (file) => safely(() => openFile(file)),
     async scan(video) {
       stop();
       let last = '';
@@ -55,7 +44,7 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
         // The same symbol stays in view for a while; codes that are not ours are not an error.
         if (isOver || text === last) return;
         last = text;
-        void open(text, true);
+        void safely(() => open(text, true));
       });
       if (!watching.ok) return fail({ code: watching.error });
       stopScan = () => {
@@ -92,6 +81,27 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
     set({ received: { name: 'refused', problem } });
   }
 
+  /** Parts of the app are fetched when they are first needed, and may not be there. */
+  async function safely(job: () => Promise<void>): Promise<void> {
+    try {
+      await job();
+    } catch {
+      refuse({ code: 'not-loaded' });
+    }
+  }
+
+  async function openFile(file: Blob): Promise<void> {
+    const mine = begin();
+    const texts = await textsOf(file, ports.codes);
+    if (mine !== turn) return;
+    if (!texts.ok) return refuse({ code: texts.error });
+    for (const text of texts.value) {
+      await open(text, texts.value.length > 1);
+      if (get().received.name === 'preview') return;
+    }
+    if (get().received.name === 'reading') refuse({ code: 'nothing-found' });
+  }
+
   /** @param isOneOfMany others may follow: what is not ours is passed over without a word */
   async function open(text: string, isOneOfMany: boolean): Promise<void> {
     const { findIn, incomingFromCode, incomingOf } = await reader();
@@ -118,6 +128,9 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
     set({ received: { name: 'parts', have: partsThere(parts), of: parts.of } });
   }
 
+  const shownOf = async (result: Judged): Promise<Preview> =>
+    (await judging()).previewOf(result, ports.verifier, programmes.getState());
+
   async function show(read: Result<Incoming, ExchangeProblem>, mine: number): Promise<void> {
     // What is seen from here on would only get in the way of the answer.
     stop();
@@ -126,33 +139,11 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
     const result = await judge(read.value, ports);
     if (mine !== turn) return;
     if (!result.ok) return refuse(result.error);
-    const preview = await previewOf(result.value);
+    const preview = await shownOf(result.value);
     if (mine !== turn) return;
     incoming = read.value;
     judged = result.value;
     set({ received: { name: 'preview', preview } });
-  }
-
-  async function previewOf({ programme, sender, decision, stored }: Judged): Promise<Preview> {
-    const { cameOf } = await judging();
-    const about = stored.find(({ id }) => id === decision.about?.local);
-    const came = about && cameOf(about);
-    const { verdict, choices } = decision;
-    const digits =
-      verdict.kind === 'key-changed' && sender.key !== null
-        ? await ports.verifier.digits(sender.key, programme.id)
-        : undefined;
-    const group = about && programmes.getState().chosen[about.id];
-    const isGone = group !== undefined && !programme.groups.some(({ id }) => id === group);
-    return {
-      programme,
-      verdict,
-      choices,
-      signed: sender.key !== null,
-      ...(came === undefined ? {} : { stored: came }),
-      ...(isGone ? { groupGone: nameOf(about?.id, group, programmes.getState().programmes) } : {}),
-      ...(digits?.ok ? { digits: digits.value } : {}),
-    };
   }
 
   async function accept(choice: Acceptance): Promise<Result<void, StoreProblem>> {
@@ -166,7 +157,7 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
     if (!fresh.ok) return fail({ code: 'lost', detail: fresh.error.code });
     if (fresh.value.decision.verdict.kind !== shown.decision.verdict.kind) {
       judged = fresh.value;
-      set({ received: { name: 'preview', preview: await previewOf(fresh.value) } });
+      set({ received: { name: 'preview', preview: await shownOf(fresh.value) } });
       return ok(undefined);
     }
     if (!shown.decision.choices.includes(choice)) return ok(undefined);
@@ -174,41 +165,24 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
   }
 
   async function keep(taken: Judged, choice: Acceptance): Promise<Result<void, StoreProblem>> {
-    const { placeOf } = await reader();
-    const { cameOf } = await judging();
-    const { sender, decision, signature, stored, programme } = taken;
-    const ids = stored.map(({ id }) => id);
-    const { local, retired } = placeOf(sender, decision, choice, ids);
-    const record: StoredProgramme = {
-      id: local,
-      text: sender.text,
-      cameAt: clock.now(),
-      ...(sender.key === null || signature === undefined ? {} : { key: sender.key, signature }),
-      ...(retired.length > 0 ? { retired } : {}),
-    };
+    const { cameOf, recordOf } = await judging();
+    const record = recordOf(taken, choice, clock.now());
+    const local = record.id;
     const written = await ports.store.putProgramme(record);
     if (!written.ok) return written;
     const others = programmes.getState().programmes.filter(({ id }) => id !== local);
-    programmes.setState({ programmes: [...others, { ...programme, id: local }] });
+    programmes.setState({ programmes: [...others, { ...taken.programme, id: local }] });
     const came = cameOf(record);
     judged = incoming = parts = undefined;
     set({
       came: came === undefined ? get().came : { ...get().came, [local]: came },
-      received: { name: 'kept', id: local, verdict: decision.verdict },
+      received: { name: 'kept', id: local, verdict: taken.decision.verdict },
     });
     return ok(undefined);
   }
 
   return store;
 }
-
-const nameOf = (
-  programmeId: string | undefined,
-  groupId: string,
-  programmes: readonly Programme[],
-): string =>
-  programmes.find(({ id }) => id === programmeId)?.groups.find(({ id }) => id === groupId)?.name ??
-  groupId;
 
 /** What is known of the programmes that were stored, shown once they have been read. */
 export async function showCame(

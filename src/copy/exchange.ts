@@ -16,6 +16,8 @@ const SENTENCES: Readonly<Record<ExchangeCode, string>> = {
   newer: 'This was made by a newer Towpath. Update this one, then open it again.',
   'not-secure':
     'Who sent this cannot be checked here, because the page did not come over a secure address (https). Nothing was stored.',
+  'not-loaded':
+    'A part of the app could not be fetched. Nothing was changed. Go online once and open the app again.',
   'nothing-found': 'No programme was found in this. Copy the whole message, link included.',
   picture: 'This picture cannot be opened.',
   programme: 'This programme cannot be used, because something in it is wrong.',
@@ -39,6 +41,8 @@ const KEY_SENTENCES: Readonly<Record<KeyCode, string>> = {
   'no-keys': 'There are no keys on this phone yet.',
   'not-backed-up': 'Save the backup of your keys first. Without it, a lost phone is a lost name.',
   'not-kept': 'The keys could not be written to this phone. Nothing was changed. Try again.',
+  'not-loaded':
+    'A part of the app could not be fetched. Nothing was changed. Go online once and try again.',
   'passphrase-short': 'Make the passphrase longer: four or five words, 15 characters or more.',
   'passphrase-wrong': 'The passphrase is not the one of this file, or the file was changed.',
 };

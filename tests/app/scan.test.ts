@@ -36,8 +36,12 @@ function camera(picture: readonly string[] = []) {
     chooseGroup: async () => {},
     open: async () => ({ ok: false, error: [] }),
   }));
+  const broken = { isOn: false };
   const store = {
-    programmes: async () => ok([]),
+    programmes: async () => {
+      if (broken.isOn) throw new Error('a part of the app is not there');
+      return ok([]);
+    },
     putProgramme: async () => ok(undefined),
     sent: async () => ok([]),
     putSent: async () => ok(undefined),
@@ -46,6 +50,7 @@ function camera(picture: readonly string[] = []) {
   const received = createReceived({ ports, clock: { now: () => 0 }, programmes });
   return {
     received,
+    broken,
     state,
     see: async (text: string) => {
       saw(text);
@@ -86,6 +91,20 @@ describe('the camera', () => {
     await received.getState().scan(video);
     received.getState().dismiss();
     expect(state.on).toBe(false);
+  });
+});
+
+describe('what cannot be fetched or read', () => {
+  it('XCHG-16 is told, and what was opened before is no longer offered', async () => {
+    const { received, broken } = camera();
+    await received.getState().open(link);
+    expect(received.getState().received.name).toBe('preview');
+    broken.isOn = true;
+    await received.getState().open(link);
+    expect(received.getState().received).toMatchObject({ problem: { code: 'not-loaded' } });
+    broken.isOn = false;
+    await received.getState().open(link);
+    expect(received.getState().received.name).toBe('preview');
   });
 });
 

@@ -65,6 +65,7 @@ export function complaint(state: Received, seeds: Seeds): string | undefined {
   if (Object.keys(Object.prototype).length > 0 || 'polluted' in {}) return 'prototype changed';
   if (state.name === 'refused') {
     const { code } = state.problem;
+    if (code === 'not-loaded') return 'something was thrown';
     if (!EXCHANGE_CODES.includes(code)) return `unknown reason ${code}`;
     return exchangeProblem(state.problem).length > 20 ? undefined : `no sentence for ${code}`;
   }

@@ -10,6 +10,7 @@ export const EXCHANGE_CODES = [
   'empty',
   'file-kind',
   'newer',
+  'not-loaded',
   'not-secure',
   'nothing-found',
   'picture',
@@ -34,6 +35,7 @@ export const KEY_CODES = [
   'no-keys',
   'not-backed-up',
   'not-kept',
+  'not-loaded',
   'passphrase-short',
   'passphrase-wrong',
 ] as const;
