@@ -16,7 +16,7 @@ import {
   whereLine,
   widestWord,
 } from '../parts/moment.ts';
-import { useArrival } from '../parts/Screen.tsx';
+import { Screen, useArrival } from '../parts/Screen.tsx';
 import { Marker, Strip } from '../parts/Strip.tsx';
 import { isOver, isUnderWay } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
@@ -182,18 +182,16 @@ function Over() {
   );
 }
 
+/** Also where the app wakes after it was killed: the page says what was cut off. */
 function NoSession() {
   return (
-    <div className="page">
-      <main className="stack">
-        <h1>{running.none.title}</h1>
-        <p>{running.none.body}</p>
-        <div>
-          <Link href="/" className="button primary">
-            {running.none.go}
-          </Link>
-        </div>
-      </main>
-    </div>
+    <Screen title={running.none.title}>
+      <p>{running.none.body}</p>
+      <div>
+        <Link href="/" className="button primary">
+          {running.none.go}
+        </Link>
+      </div>
+    </Screen>
   );
 }
