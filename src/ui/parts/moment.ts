@@ -1,7 +1,7 @@
 /** What the running screen says at one moment, from the session's view. Pure. */
 import type { SessionView } from '../../app/contract.ts';
 import { running } from '../../copy/running.ts';
-import { left, length, place } from '../../copy/times.ts';
+import { inWords, left, length, place } from '../../copy/times.ts';
 import { PART, turns } from '../../copy/words.ts';
 import { ms } from '../../domain/units.ts';
 
@@ -48,6 +48,20 @@ export function holdingLine(view: SessionView): string {
   const segment = view.segment;
   if (segment === undefined) return '';
   return running.holdingBody(segment.activity, left(ms(segment.end - view.position)));
+}
+
+/**
+ * What a screen reader is to say by itself: only what no voice says. It would talk over a cue,
+ * so with sound it speaks of trouble alone; without sound it is the voice.
+ */
+export function announcement(view: SessionView): string {
+  if (view.state === 'interrupted') return `${running.interruptedTitle}.`;
+  if (view.state === 'stalled') return `${running.stalledTitle}.`;
+  if (view.medium === 'sound') return '';
+  if (view.state === 'holding') return running.holding;
+  const { segment } = view;
+  if (segment === undefined) return '';
+  return `${segment.activity}, ${inWords(ms(segment.end - segment.start))}`;
 }
 
 /** Longest word of a headline, in letters: it decides how large the headline can be. */

@@ -9,6 +9,7 @@ import { useSession, useSettings } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
 import {
+  announcement,
   headline,
   holdingLine,
   placeLine,
@@ -43,9 +44,19 @@ export function Running() {
       ) : (
         <Hearing onWatch={() => setWatch(true)} />
       )}
+      <Announcement />
       <WrongDialog />
       <GapDialog />
     </div>
+  );
+}
+
+function Announcement() {
+  const text = useSession((s) => announcement(s.view));
+  return (
+    <p role="status" className="for-readers">
+      {text}
+    </p>
   );
 }
 
@@ -113,7 +124,7 @@ function Standing() {
   const state = useSession((s) => s.view.state);
   const holding = useSession((s) => holdingLine(s.view));
   return (
-    <p className="run-standing" role="status">
+    <p className="run-standing">
       {state === 'holding' && holding}
       {state === 'interrupted' && running.interruptedBody}
       {state === 'stalled' && running.stalledBody}
