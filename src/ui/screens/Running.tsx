@@ -10,12 +10,12 @@ import { Controls } from '../parts/Controls.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
 import {
   announcement,
+  emsOf,
   headline,
   holdingLine,
   placeLine,
   thenLine,
   whereLine,
-  widestWord,
 } from '../parts/moment.ts';
 import { Screen, useArrival } from '../parts/Screen.tsx';
 import { Marker, Strip } from '../parts/Strip.tsx';
@@ -93,7 +93,11 @@ export function Now() {
   const word = useSession((s) => headline(s.view));
   const trouble = state === 'interrupted' || state === 'stalled';
   return (
-    <section className="run-now" style={{ '--letters': widestWord(word) } as React.CSSProperties}>
+    <section
+      className="run-now"
+      data-words={word.split(' ').length}
+      style={{ '--ems': emsOf(word) } as React.CSSProperties}
+    >
       <h1 className={trouble ? 'run-word trouble' : 'run-word'}>{word}</h1>
       {state === 'running' ? <Countdown /> : <Standing />}
     </section>
