@@ -67,9 +67,9 @@ function Hearing({ onWatch }: { onWatch: () => void }) {
       <Where />
       <Now />
       <div className="run-ground">
+        <Notices />
         <RunStrip />
         <Caption />
-        <Notices />
       </div>
       <Controls onWatch={onWatch} />
     </main>
