@@ -22,6 +22,35 @@ function contentPolicy(): Plugin {
   };
 }
 
+/** Pieces that the first screen waits for: asked for beside the app's own script, not after it. */
+const FIRST_NEEDED = ['src/app/programme-reader.ts'];
+
+function askEarly(): Plugin {
+  return {
+    name: 'towpath-ask-early',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler(_, { bundle = {} }) {
+        const chunks = Object.values(bundle).filter((part) => part.type === 'chunk');
+        const pieces = chunks.filter(({ moduleIds, isEntry }) =>
+          FIRST_NEEDED.some((name) => !isEntry && moduleIds.some((id) => id.endsWith(name))),
+        );
+        if (pieces.length !== FIRST_NEEDED.length) throw new Error(`not found: ${FIRST_NEEDED}`);
+        const entries = new Set(chunks.filter(({ isEntry }) => isEntry).map((one) => one.fileName));
+        const files = new Set(pieces.flatMap(({ fileName, imports }) => [fileName, ...imports]));
+        return [...files]
+          .filter((file) => !entries.has(file))
+          .map((file) => ({
+            tag: 'link',
+            attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+            injectTo: 'head',
+          }));
+      },
+    },
+  };
+}
+
 /**
  * Builds `src/sw/sw.ts` beside the app and writes into it the list of files to keep on the phone.
  * It is a build of its own because a worker must be one file whose address never changes.
@@ -80,7 +109,7 @@ export default defineConfig({
   resolve: {
     alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }],
   },
-  plugins: [react(), contentPolicy(), serviceWorker()],
+  plugins: [react(), contentPolicy(), askEarly(), serviceWorker()],
   build: {
     target: 'es2022',
     // Nothing becomes a data: address: the voice pack must be a file that can be kept and checked.

@@ -33,21 +33,24 @@ export function createApp(ports: Ports): RunningApp {
     const stored = await store.load();
     if (!stored.ok) {
       // The app works from memory, and asks again for what is there.
-      await showStored(programmes, { programmes: [], choices: {} });
+      await showFirst({ programmes: [], choices: {} });
       log.setState({ ready: true });
       clock.later(LOAD_AGAIN_MS, () => void load());
       return;
     }
     const { value } = stored;
     settings.show(value.settings);
-    await showStored(programmes, value);
+    await showFirst(value);
     showStoredEntries(log, value.log);
     log.setState({ ready: true });
     await session.found(value.journals);
     await showCame(received, value.programmes);
   }
 
-  void pack.store.getState().retry();
+  /** The voice is fetched and checked behind the first screen, not before it. */
+  const showFirst = (stored: Parameters<typeof showStored>[1]): Promise<void> =>
+    showStored(programmes, stored).finally(() => void pack.store.getState().retry());
+
   return {
     programmes,
     settings: settings.store,

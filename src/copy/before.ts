@@ -33,6 +33,8 @@ export const before = {
   damaged: 'The voice on this phone is damaged, so some words would be missing.',
   missingHelp: 'Fetch it where you have signal, or go without sound and watch the screen.',
   retry: 'Fetch the voice again',
+  appMissing: 'A part of Towpath is not on this phone yet. Open it where you have signal.',
+  tryAgain: 'Try again',
   goSilent: 'Go without sound',
   elsewhere:
     'A session is running in another window of Towpath. End it there, or close that window and wait half a minute.',

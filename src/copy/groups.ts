@@ -3,7 +3,7 @@ export const groups = {
   lead: 'Take the one that sounds like today, not like next month. You can change at any time, and nothing is lost.',
   choose: (name: string): string => `Choose ${name}`,
   chosen: 'Your group',
-  firstWeek: 'Week 1',
-  stripOf: (name: string): string => `Week 1 for ${name}.`,
+  week: (n: number): string => `Week ${n}`,
+  stripOf: (name: string, week: number): string => `Week ${week} for ${name}.`,
   unsure: 'Between two? Start with the easier one. If it feels too easy twice, move up.',
 } as const;

@@ -20,7 +20,7 @@ export const pocket = {
     'The sound went on without a gap, but the phone was hardly ever locked. That tells little. Do it again with the phone locked in the pocket.',
   gaps: (silence: string): string =>
     `The sound stood still for up to ${silence}. A change could be missed that way.`,
-  stopped: 'The sound did not reach the end. In a session you would have been left alone.',
+  stopped: 'The sound did not reach the end. In a session the voice would have been gone.',
   longest: 'Longest silence',
   none: 'none',
   hidden: 'Locked or out of sight',

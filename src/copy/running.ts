@@ -63,8 +63,7 @@ export const running = {
     body: 'Choose one first.',
     go: 'To the sessions',
   },
-  announceHold: 'Holding.',
-  announceGoOn: 'Going on.',
+  holding: 'Holding.',
 } as const;
 
 export const wrong = {

@@ -27,5 +27,5 @@ export const settings = {
   install: 'Keep it on this phone',
   cautions: 'Cautions and when to stop',
   about: 'About Towpath, and what it keeps',
-  next: 'A session that is under way keeps its words.',
+  next: 'A session under way keeps the words that it began with.',
 } as const;

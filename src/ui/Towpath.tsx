@@ -3,7 +3,7 @@ import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
 import { common } from '../copy/common.ts';
-import { AppProvider, useApp, useSettings } from './app-context.tsx';
+import { AppProvider, useApp, useProgrammes, useSettings } from './app-context.tsx';
 import { later, loadLater } from './later.ts';
 import { NotHere } from './parts/NotHere.tsx';
 import { isOver, isUnderWay } from './parts/session-state.ts';
@@ -39,9 +39,17 @@ export function Towpath({ app }: { app: App }) {
   );
 }
 
+/** Long enough for the first page to be on the screen, also on a slow phone. */
+const LATER_MS = 200;
+
 function Screens() {
-  // After the first page: a failure here is told by the screen that needs the piece.
-  useEffect(() => void loadLater().catch(() => undefined), []);
+  const ready = useProgrammes((p) => p.ready);
+  useEffect(() => {
+    if (!ready) return;
+    // After the first page: a failure here is told by the screen that needs the piece.
+    const timer = setTimeout(() => void loadLater().catch(() => undefined), LATER_MS);
+    return () => clearTimeout(timer);
+  }, [ready]);
   return (
     <Switch>
       <Route path="/" component={Start} />

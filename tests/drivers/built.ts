@@ -35,6 +35,12 @@ export function firstLoad(): readonly string[] {
     for (const next of chunk.imports ?? []) visit(next);
   };
   for (const [key, chunk] of Object.entries(chunks)) if (chunk.isEntry) visit(key);
+  // Asked for early by the page itself, because its first screen waits for them.
+  for (const [, file] of textOf('index.html').matchAll(
+    /rel="modulepreload"[^>]*href="\.\/([^"]+)"/g,
+  )) {
+    if (file !== undefined) files.add(file);
+  }
   return [...files];
 }
 

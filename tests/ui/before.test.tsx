@@ -62,6 +62,24 @@ describe('the session before it starts', () => {
     expect(askedFor(app, 'start')).toHaveLength(1);
   });
 
+  it('UI-2 a part of the app that cannot be fetched is told, and tried again on demand', async () => {
+    let tries = 0;
+    show(PATH, {
+      chosen,
+      settings: ready,
+      session: {
+        prepare: async () => {
+          tries += 1;
+          throw new Error('no signal');
+        },
+      },
+    });
+    expect(await screen.findByText(before.appMissing)).toBeDefined();
+    await user.click(await button(before.tryAgain));
+    expect(tries).toBe(2);
+    expect(screen.queryByRole('button', { name: before.start })).toBeNull();
+  });
+
   it('UI-2 Start is never offered while anything is missing', () => {
     const packs: PackState[] = [
       { name: 'ready' },

@@ -40,6 +40,21 @@ describe('the running screen', () => {
     expect(screen.getByRole('timer').textContent).toBe('1:51');
   });
 
+  it('UI-3 a screen reader says by itself only what no voice says', async () => {
+    const app = open();
+    await screen.findByText('1:52');
+    const said = () =>
+      screen
+        .getAllByRole('status')
+        .map((region) => region.textContent)
+        .join('');
+    expect(said()).toBe('');
+    act(() => app.session.setState({ view: { ...RUN, state: 'interrupted' } }));
+    expect(said()).toBe(`${running.interruptedTitle}.`);
+    act(() => app.session.setState({ view: { ...RUN, medium: 'screen' } }));
+    expect(said()).toContain('run, 2 minutes');
+  });
+
   it('UI-4 three controls stand out, and the one in the middle fits the moment', async () => {
     const app = open();
     await user.click(await button(running.hold));

@@ -1,9 +1,15 @@
-import { cleanup, render } from '@testing-library/react';
+import { cleanup, configure, render } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach } from 'vitest';
+import { afterEach, beforeAll } from 'vitest';
+import { loadLater } from '../../src/ui/later.ts';
 import { Towpath } from '../../src/ui/Towpath.tsx';
 import { type FakeApp, type FakeOptions, fakeApp } from '../drivers/fake-app.ts';
 
+// A busy machine is not a broken screen.
+configure({ asyncUtilTimeout: 10_000 });
+beforeAll(async () => {
+  await loadLater();
+});
 afterEach(() => {
   cleanup();
   window.history.replaceState(null, '', '#/');

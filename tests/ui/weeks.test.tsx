@@ -1,4 +1,4 @@
-import { screen } from '@testing-library/react';
+import { cleanup, screen } from '@testing-library/react';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { groups } from '../../src/copy/groups.ts';
@@ -21,6 +21,17 @@ describe('finding the session', () => {
     await user.click(screen.getByRole('button', { name: groups.choose('Dunlin') }));
     expect(askedFor(app, 'chooseGroup')).toEqual([[DEMO.id, 'dunlin']]);
     expect(here()).toBe(`/p/${DEMO.id}`);
+  });
+
+  it('UI-12 the groups show the week that a change would go on in', async () => {
+    show(`/p/${DEMO.id}/groups`, { chosen: { [DEMO.id]: 'curlew' } });
+    expect(await screen.findAllByText(/^Week 1, /)).toHaveLength(DEMO.groups.length);
+    cleanup();
+    const [entry] = ENTRIES;
+    if (entry === undefined) throw new Error('no entry');
+    const entries = [{ ...entry, week: 3, session: 2, outcome: 'finished' as const }];
+    show(`/p/${DEMO.id}/groups`, { chosen: { [DEMO.id]: 'curlew' }, entries });
+    expect(await screen.findAllByText(/^Week 4, /)).toHaveLength(DEMO.groups.length);
   });
 
   it('UI-12 someone who has one group starts at its weeks', async () => {

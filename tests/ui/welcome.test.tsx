@@ -4,6 +4,7 @@ import { common } from '../../src/copy/common.ts';
 import { install } from '../../src/copy/install.ts';
 import { installSteps } from '../../src/copy/install-steps.ts';
 import { programmeProblem } from '../../src/copy/programme.ts';
+import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import type { ProgrammeProblem } from '../../src/domain/programme/problem.ts';
@@ -76,6 +77,14 @@ describe('the welcome', () => {
     expect(names).toEqual(['Go on from 12:31', unfinished.keep]);
     await user.click(screen.getByRole('button', { name: unfinished.keep }));
     expect(askedFor(app, 'recover')).toEqual([['keep']]);
+  });
+
+  it('UI-15 the app that wakes on the running screen says what was cut off there', async () => {
+    show('/run', STATES['weeks-cut-off']?.options);
+    expect(
+      await screen.findByRole('heading', { level: 1, name: running.none.title }),
+    ).toBeDefined();
+    expect(screen.getByRole('button', { name: 'Go on from 12:31' })).toBeDefined();
   });
 
   it('UI-15 a new version is offered and waits for the answer', async () => {

@@ -2,15 +2,18 @@ import { Link } from 'wouter';
 import { install } from '../../copy/install.ts';
 import { useApp, useDevice, useUpdates } from '../app-context.tsx';
 
-/** One line on keeping the app, with the browser's own offer where it makes one. */
-export function InstallHint() {
+/**
+ * One line on keeping the app, with the browser's own offer where it makes one. `steps` is false
+ * on the page that shows the steps.
+ */
+export function InstallHint({ steps = true }: { steps?: boolean }) {
   const device = useApp().device;
   const installed = useDevice((d) => d.installed);
   const offers = useDevice((d) => d.install !== undefined);
   const stored = useUpdates((u) => u.offlineReady);
   return (
     <section className="stack rule">
-      <h2>{install.title}</h2>
+      {steps && <h2>{install.title}</h2>}
       <p>
         {installed ? install.installed : install.why}{' '}
         {stored ? install.offlineReady : install.offlineComing}
@@ -26,9 +29,11 @@ export function InstallHint() {
               {install.now}
             </button>
           )}
-          <Link href="/install" className="text-button">
-            {install.show}
-          </Link>
+          {steps && (
+            <Link href="/install" className="text-button">
+              {install.show}
+            </Link>
+          )}
         </div>
       )}
     </section>

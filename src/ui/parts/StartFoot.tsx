@@ -9,16 +9,27 @@ interface StartFootProps {
   readonly medium: Medium;
   readonly silent: boolean;
   readonly onSilent: () => void;
+  /** Getting ready failed; `onRetry` tries it again. */
+  readonly failed: boolean;
+  readonly onRetry: () => void;
 }
 
 /** The one decision of the session's page. */
-export function StartFoot({ choice, medium, silent, onSilent }: StartFootProps) {
+export function StartFoot(props: StartFootProps) {
+  const { choice, medium, silent, failed, onSilent, onRetry } = props;
   const settings = useSettings((s) => s);
   const pack = usePack((p) => p.pack);
   const state = useSession((s) => (isFor(s.view.choice, choice) ? s.view.state : 'composing'));
   const busyElsewhere = useSession((s) => s.view.busyElsewhere);
-  const step = nextStep(settings, pack, { state, busyElsewhere }, medium);
-  return <Step step={step} silent={silent || medium === 'screen'} onSilent={onSilent} />;
+  const step = nextStep(settings, pack, { state, busyElsewhere, failed }, medium);
+  return (
+    <Step
+      step={step}
+      silent={silent || medium === 'screen'}
+      onSilent={onSilent}
+      onRetry={onRetry}
+    />
+  );
 }
 
 const isFor = (a: Choice | undefined, b: Choice): boolean =>
@@ -32,9 +43,10 @@ interface StepProps {
   readonly step: NextStep;
   readonly silent: boolean;
   readonly onSilent: () => void;
+  readonly onRetry: () => void;
 }
 
-function Step({ step, silent, onSilent }: StepProps) {
+function Step({ step, silent, onSilent, onRetry }: StepProps) {
   const app = useApp();
   const detour = useDetour();
   switch (step.name) {
@@ -86,6 +98,13 @@ function Step({ step, silent, onSilent }: StepProps) {
               {before.goSilent}
             </button>
           </div>
+        </>
+      );
+    case 'app-missing':
+      return (
+        <>
+          <p role="status">{before.appMissing}</p>
+          <Primary onClick={onRetry}>{before.tryAgain}</Primary>
         </>
       );
     case 'composing':

@@ -1,7 +1,7 @@
 /** What the running screen says at one moment, from the session's view. Pure. */
 import type { SessionView } from '../../app/contract.ts';
 import { running } from '../../copy/running.ts';
-import { left, length, place } from '../../copy/times.ts';
+import { inWords, left, length, place } from '../../copy/times.ts';
 import { PART, turns } from '../../copy/words.ts';
 import { ms } from '../../domain/units.ts';
 
@@ -50,6 +50,37 @@ export function holdingLine(view: SessionView): string {
   return running.holdingBody(segment.activity, left(ms(segment.end - view.position)));
 }
 
-/** Longest word of a headline, in letters: it decides how large the headline can be. */
-export const widestWord = (text: string): number =>
-  Math.max(1, ...text.split(' ').map((word) => word.length));
+/**
+ * What a screen reader is to say by itself: only what no voice says. It would talk over a cue,
+ * so with sound it speaks of trouble alone; without sound it is the voice.
+ */
+export function announcement(view: SessionView): string {
+  if (view.state === 'interrupted') return `${running.interruptedTitle}.`;
+  if (view.state === 'stalled') return `${running.stalledTitle}.`;
+  if (view.medium === 'sound') return '';
+  if (view.state === 'holding') return running.holding;
+  const { segment } = view;
+  if (segment === undefined) return '';
+  return `${segment.activity}, ${inWords(ms(segment.end - segment.start))}`;
+}
+
+/**
+ * Widths of bold capitals in thousandths of the type size, as the browser measures them in our
+ * typeface (Atkinson Hyperlegible Next).
+ */
+const CAPITALS: Readonly<Record<string, number>> = {
+  ...{ A: 678, B: 643, C: 658, D: 688, E: 597, F: 566, G: 718, H: 701, I: 424, J: 561, K: 663 },
+  ...{ L: 552, M: 858, N: 717, O: 746, P: 629, Q: 756, R: 650, S: 610, T: 607, U: 686, V: 644 },
+  ...{ W: 886, X: 685, Y: 650, Z: 618 },
+};
+const WIDEST = 886;
+
+/** Width of a headline's longest word in units of the type size: it decides how large it can be. */
+export const emsOf = (headline: string): number =>
+  Math.max(
+    1,
+    ...headline.split(' ').map((word) => {
+      const widths = [...word].map((letter) => CAPITALS[letter] ?? WIDEST);
+      return widths.reduce((sum, width) => sum + width, 0) / 1000;
+    }),
+  );

@@ -4,7 +4,7 @@ import type { Medium, PackState, PlayerState, Settings } from '../../app/contrac
 export type NextStep =
   | { readonly name: 'cautions' | 'pocket-check' | 'elsewhere' | 'composing' | 'start' }
   | { readonly name: 'voice-coming'; readonly percent: number }
-  | { readonly name: 'voice-missing' | 'voice-damaged' };
+  | { readonly name: 'voice-missing' | 'voice-damaged' | 'app-missing' };
 
 /** How the session is to be gone through, from the settings: watching needs no sound. */
 export const mediumOf = (settings: Settings): Medium =>
@@ -17,7 +17,12 @@ export const mediumOf = (settings: Settings): Medium =>
 export function nextStep(
   settings: Settings,
   pack: PackState,
-  view: { readonly state: PlayerState; readonly busyElsewhere: boolean },
+  view: {
+    readonly state: PlayerState;
+    readonly busyElsewhere: boolean;
+    /** The piece of the app that composes could not be fetched. */
+    readonly failed?: boolean;
+  },
   medium: Medium,
 ): NextStep {
   if (view.busyElsewhere) return { name: 'elsewhere' };
@@ -32,5 +37,6 @@ export function nextStep(
     if (settings.pocketCheck === undefined && settings.pocketCheckSkipped !== true)
       return { name: 'pocket-check' };
   }
+  if (view.failed) return { name: 'app-missing' };
   return { name: view.state === 'ready' ? 'start' : 'composing' };
 }

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { Link, useParams } from 'wouter';
 import type { Choice, Medium } from '../../app/contract.ts';
 import { before } from '../../copy/before.ts';
@@ -55,13 +55,17 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
   const app = useApp();
   const usual = useSettings(mediumOf);
   const [silent, setSilent] = useState(false);
+  const [failed, setFailed] = useState(false);
   const medium: Medium = silent ? 'screen' : usual;
   const timeline = timelineOf(plan.plan);
 
   const { programmeId, groupId, week, session } = choice;
-  useEffect(() => {
-    void app.session.getState().prepare({ programmeId, groupId, week, session }, medium);
+  const prepare = useCallback(() => {
+    setFailed(false);
+    const { prepare } = app.session.getState();
+    prepare({ programmeId, groupId, week, session }, medium).catch(() => setFailed(true));
   }, [app, programmeId, groupId, week, session, medium]);
+  useEffect(prepare, [prepare]);
 
   return (
     <Screen
@@ -74,6 +78,8 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
           medium={medium}
           silent={silent}
           onSilent={() => setSilent(true)}
+          failed={failed}
+          onRetry={prepare}
         />
       }
     >

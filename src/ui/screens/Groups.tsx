@@ -3,9 +3,11 @@ import { common } from '../../copy/common.ts';
 import { groups } from '../../copy/groups.ts';
 import { minutes, sentence } from '../../copy/times.ts';
 import { stripInWords } from '../../copy/words.ts';
+import type { LogEntry } from '../../domain/log/entry.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
-import { useApp, useProgrammes } from '../app-context.tsx';
+import { useApp, useLog, useProgrammes } from '../app-context.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
+import { finishedSessions, nextSession } from '../parts/next-session.ts';
 import { sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { Strip } from '../parts/Strip.tsx';
@@ -14,14 +16,17 @@ import { Strip } from '../parts/Strip.tsx';
 export function Groups() {
   const { id } = useParams<{ id: string }>();
   const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
+  const chosen = useProgrammes((p) => (id === undefined ? undefined : p.chosen[id]));
+  const entries = useLog((l) => l.entries);
   if (programme === undefined) return <NotHere />;
+  const week = weekNow(programme, chosen, entries);
   return (
     <Screen title={groups.title} sub={programme.title} back={{ href: '/start', name: common.back }}>
       <p>{groups.lead}</p>
       <ul className="lines">
         {programme.groups.map((group) => (
           <li key={group.id}>
-            <GroupRow programme={programme} group={group} />
+            <GroupRow programme={programme} group={group} week={week} />
           </li>
         ))}
       </ul>
@@ -30,11 +35,23 @@ export function Groups() {
   );
 }
 
-function GroupRow({ programme, group }: { programme: Programme; group: Group }) {
+/** The week that a change of group would go on in: the next one for whoever has a group. */
+function weekNow(
+  programme: Programme,
+  groupId: string | undefined,
+  entries: readonly LogEntry[],
+): number {
+  if (groupId === undefined) return 1;
+  const finished = finishedSessions(entries, programme.id, groupId);
+  return nextSession(programme, groupId, finished)?.week ?? programme.weeks.length;
+}
+
+function GroupRow(props: { programme: Programme; group: Group; week: number }) {
+  const { programme, group, week } = props;
   const programmes = useApp().programmes;
   const chosen = useProgrammes((p) => p.chosen[programme.id] === group.id);
   const [, go] = useLocation();
-  const first = sessionsOf(programme, group.id, 1)[0];
+  const first = sessionsOf(programme, group.id, week)[0];
   const choose = async () => {
     await programmes.getState().chooseGroup(programme.id, group.id);
     go(`/p/${programme.id}`);
@@ -48,10 +65,10 @@ function GroupRow({ programme, group }: { programme: Programme; group: Group }) 
           <Strip
             timeline={timelineOf(first.plan)}
             height={52}
-            label={`${groups.stripOf(group.name)} ${stripInWords(first.plan)}`}
+            label={`${groups.stripOf(group.name, week)} ${stripInWords(first.plan)}`}
           />
           <p className="small soft figures">
-            {groups.firstWeek}, {minutes(timelineOf(first.plan).total)}
+            {groups.week(week)}, {minutes(timelineOf(first.plan).total)}
           </p>
         </>
       )}

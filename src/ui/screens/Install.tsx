@@ -25,7 +25,7 @@ export function Install() {
           {each === 'ios' && !installed && <p className="soft">{installSteps.ios.tab}</p>}
         </section>
       ))}
-      {!installed && <InstallHint />}
+      <InstallHint steps={false} />
     </Screen>
   );
 }

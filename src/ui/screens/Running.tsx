@@ -9,14 +9,15 @@ import { useSession, useSettings } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
 import {
+  announcement,
+  emsOf,
   headline,
   holdingLine,
   placeLine,
   thenLine,
   whereLine,
-  widestWord,
 } from '../parts/moment.ts';
-import { useArrival } from '../parts/Screen.tsx';
+import { Screen, useArrival } from '../parts/Screen.tsx';
 import { Marker, Strip } from '../parts/Strip.tsx';
 import { isOver, isUnderWay } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
@@ -43,9 +44,19 @@ export function Running() {
       ) : (
         <Hearing onWatch={() => setWatch(true)} />
       )}
+      <Announcement />
       <WrongDialog />
       <GapDialog />
     </div>
+  );
+}
+
+function Announcement() {
+  const text = useSession((s) => announcement(s.view));
+  return (
+    <p role="status" className="for-readers">
+      {text}
+    </p>
   );
 }
 
@@ -56,9 +67,9 @@ function Hearing({ onWatch }: { onWatch: () => void }) {
       <Where />
       <Now />
       <div className="run-ground">
+        <Notices />
         <RunStrip />
         <Caption />
-        <Notices />
       </div>
       <Controls onWatch={onWatch} />
     </main>
@@ -82,7 +93,11 @@ export function Now() {
   const word = useSession((s) => headline(s.view));
   const trouble = state === 'interrupted' || state === 'stalled';
   return (
-    <section className="run-now" style={{ '--letters': widestWord(word) } as React.CSSProperties}>
+    <section
+      className="run-now"
+      data-words={word.split(' ').length}
+      style={{ '--ems': emsOf(word) } as React.CSSProperties}
+    >
       <h1 className={trouble ? 'run-word trouble' : 'run-word'}>{word}</h1>
       {state === 'running' ? <Countdown /> : <Standing />}
     </section>
@@ -113,7 +128,7 @@ function Standing() {
   const state = useSession((s) => s.view.state);
   const holding = useSession((s) => holdingLine(s.view));
   return (
-    <p className="run-standing" role="status">
+    <p className="run-standing">
       {state === 'holding' && holding}
       {state === 'interrupted' && running.interruptedBody}
       {state === 'stalled' && running.stalledBody}
@@ -182,18 +197,16 @@ function Over() {
   );
 }
 
+/** Also where the app wakes after it was killed: the page says what was cut off. */
 function NoSession() {
   return (
-    <div className="page">
-      <main className="stack">
-        <h1>{running.none.title}</h1>
-        <p>{running.none.body}</p>
-        <div>
-          <Link href="/" className="button primary">
-            {running.none.go}
-          </Link>
-        </div>
-      </main>
-    </div>
+    <Screen title={running.none.title}>
+      <p>{running.none.body}</p>
+      <div>
+        <Link href="/" className="button primary">
+          {running.none.go}
+        </Link>
+      </div>
+    </Screen>
   );
 }

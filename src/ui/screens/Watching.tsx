@@ -3,7 +3,7 @@ import { running, watching } from '../../copy/running.ts';
 import { left } from '../../copy/times.ts';
 import { useApp, useSession } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
-import { headline, thenLine, widestWord } from '../parts/moment.ts';
+import { emsOf, headline, thenLine } from '../parts/moment.ts';
 import { PressLong } from '../parts/PressLong.tsx';
 import { fillOf, Hatches } from '../parts/Strip.tsx';
 import { textureOf } from '../parts/strip-shape.ts';
@@ -53,7 +53,7 @@ function Change() {
   const time = useSession((s) => left(s.view.left));
   const then = useSession((s) => thenLine(s.view));
   return (
-    <section className="run-now" style={{ '--letters': widestWord(word) } as React.CSSProperties}>
+    <section className="run-now" style={{ '--ems': emsOf(word) } as React.CSSProperties}>
       <h1 className="run-word">{word}</h1>
       <p className="run-then figures">
         <span role="timer">{time}</span>, {then}

@@ -14,8 +14,6 @@ const FIXTURES = new URL('../../fixtures/programmes/', import.meta.url).pathname
 export const MINUTE = { week: 1, session: 1 };
 /** Three walks of a minute and three runs of half a minute between ten seconds of easy walk. */
 export const SEVERAL = { week: 1, session: 2 };
-/** The kind that a group really does: 31 minutes. */
-export const REAL = { week: 1, session: 3 };
 
 export const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
