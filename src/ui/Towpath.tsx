@@ -17,6 +17,8 @@ const Cautions = later('Cautions');
 const Entry = later('Entry');
 const Felt = later('Felt');
 const Install = later('Install');
+const Join = later('Join');
+const Lead = later('Lead');
 const Log = later('Log');
 const Pocket = later('Pocket');
 const Running = later('Running');
@@ -63,6 +65,8 @@ function Screens() {
       <Route path="/felt/:entry" component={Felt} />
       <Route path="/done/:entry" component={Entry} />
       <Route path="/done" component={Log} />
+      <Route path="/join/:code?" component={Join} />
+      <Route path="/lead" component={Lead} />
       <Route path="/settings" component={SettingsScreen} />
       <Route path="/about" component={About} />
       <Route path="/install" component={Install} />

@@ -10,6 +10,7 @@ import type {
   Settings,
   UpdatesState,
 } from '../app/contract.ts';
+import type { PublishingState, ReceivedState } from '../app/exchange-contract.ts';
 
 const AppContext = createContext<App | null>(null);
 
@@ -38,5 +39,9 @@ export const usePack = <T,>(pick: (state: PackStore) => T): T => useStore(useApp
 export const useLog = <T,>(pick: (state: LogState) => T): T => useStore(useApp().log, pick);
 export const useDevice = <T,>(pick: (state: DeviceState) => T): T =>
   useStore(useApp().device, pick);
+export const useReceived = <T,>(pick: (state: ReceivedState) => T): T =>
+  useStore(useApp().received, pick);
+export const usePublishing = <T,>(pick: (state: PublishingState) => T): T =>
+  useStore(useApp().publishing, pick);
 export const useUpdates = <T,>(pick: (state: UpdatesState) => T): T =>
   useStore(useApp().updates, pick);

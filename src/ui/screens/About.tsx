@@ -1,4 +1,6 @@
+import { Link } from 'wouter';
 import { about } from '../../copy/about.ts';
+import { exchangeWays } from '../../copy/came.ts';
 import { common } from '../../copy/common.ts';
 import { effortWords } from '../../copy/effort.ts';
 import { Screen } from '../parts/Screen.tsx';
@@ -50,6 +52,11 @@ export function About() {
         <h2>{about.careTitle}</h2>
         <p>{about.care}</p>
       </section>
+      <div>
+        <Link href="/lead" className="text-button">
+          {exchangeWays.lead}
+        </Link>
+      </div>
       <p className="small soft">{about.licence}</p>
     </Screen>
   );

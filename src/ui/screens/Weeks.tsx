@@ -1,10 +1,11 @@
 import { Link, Redirect, useParams } from 'wouter';
+import { cameLine } from '../../copy/came.ts';
 import { day, minutes, sentence } from '../../copy/times.ts';
 import { weeks } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
-import { useLog, useProgrammes } from '../app-context.tsx';
+import { useLog, useProgrammes, useReceived } from '../app-context.tsx';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { finishedSessions, nextSession, sessionKey } from '../parts/next-session.ts';
@@ -144,10 +145,12 @@ function WeekRow({ programme, group, number, finished }: Of & { number: number }
 
 function Goal({ programme }: { programme: Programme }) {
   const { goal, change } = programme;
+  const came = useReceived((r) => r.came[programme.id]);
   const km = `${goal.distanceM / 1000} km`;
   return (
     <div className="stack tight soft">
       <p>{weeks.goal(goal.name, km, goal.date === undefined ? '' : day(goal.date))}.</p>
+      {came !== undefined && <p>{cameLine(came, Date.now())}</p>}
       {change !== undefined && (
         <p>
           {weeks.changeNote}: {change}

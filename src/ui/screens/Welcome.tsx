@@ -1,9 +1,10 @@
 import { Link, Redirect } from 'wouter';
+import { cameLine, exchangeWays } from '../../copy/came.ts';
 import { common } from '../../copy/common.ts';
 import { minutes } from '../../copy/times.ts';
 import { welcome } from '../../copy/welcome.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
-import { useProgrammes } from '../app-context.tsx';
+import { useProgrammes, useReceived } from '../app-context.tsx';
 import { InstallHint } from '../parts/InstallHint.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
@@ -36,6 +37,14 @@ export function Welcome() {
         ))}
       </section>
       <OpenFile />
+      <div className="stack tight">
+        <Link href="/join" className="text-button">
+          {exchangeWays.join}
+        </Link>
+        <Link href="/lead" className="text-button">
+          {exchangeWays.lead}
+        </Link>
+      </div>
       <InstallHint />
     </Screen>
   );
@@ -43,6 +52,7 @@ export function Welcome() {
 
 function ProgrammeCard({ programme }: { programme: Programme }) {
   const chosen = useProgrammes((p) => p.chosen[programme.id]);
+  const came = useReceived((r) => r.came[programme.id]);
   const group = programme.groups.find((each) => each.id === chosen);
   return (
     <article className="card">
@@ -51,6 +61,7 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
         {welcome.by(programme.leader.name)}.{' '}
         {welcome.weeks(programme.weeks.length, programme.groups.length)}.
       </p>
+      {came !== undefined && <p className="small soft">{cameLine(came, Date.now())}</p>}
       <Ladder programme={programme} group={group?.id} />
       <Link
         href={group === undefined ? `/p/${programme.id}/groups` : `/p/${programme.id}`}

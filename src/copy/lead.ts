@@ -1,0 +1,97 @@
+/** For the person who leads a group: look at a programme, keep keys, send it. */
+export const lead = {
+  title: 'I lead a group',
+  sub: 'Look at your programme as others will hear it, then send it. No account, no server.',
+  open: 'Open my programme file',
+  openHelp: 'A .json file. It stays on this phone until you send it.',
+  startTitle: 'No file yet?',
+  start:
+    'Take the example, open it in a text editor, and change the words, weeks and groups to yours. Give it an id of your own.',
+  example: 'Save the example',
+  exampleName: 'heron-loop.json',
+  schema: 'What may stand in a file (JSON Schema)',
+  sentTitle: 'Sent from this phone',
+  sentLine: (title: string, revision: number): string => `${title}, revision ${revision}`,
+  again: (title: string): string => `Send ${title} again`,
+  keysTitle: 'Your keys',
+  errorsTitle: 'This file cannot be used yet',
+  errorsBody: (count: number): string =>
+    count === 1
+      ? 'One thing is wrong. Put it right and open the file again.'
+      : `${count} things are wrong. Put them right and open the file again.`,
+  wholeFile: 'The file',
+  tooLarge: 'The file is larger than a programme can be (256 KiB).',
+  unreadable: 'The phone could not read the file.',
+  other: 'Open another file',
+  looksTitle: 'Worth another look',
+  looksBody: 'You can send it as it is. You know your group.',
+  noLooks: 'Nothing stands out. Look through the weeks once more.',
+  place: (week: number, group: string, session: number): string =>
+    session === 0 ? `Week ${week}, ${group}` : `Week ${week}, ${group}, session ${session}`,
+  week: (n: number, focus: string): string => `Week ${n}: ${focus}`,
+  session: (n: number): string => `Session ${n}: `,
+  toSend: 'Go on to sending',
+  back: 'My programme',
+} as const;
+
+export const leaderKeys = {
+  title: 'First, your keys',
+  why: 'A key is how forty phones know that the next revision is really from you. If this phone is lost and there is no backup, nobody can take your place, and everyone has to compare digits with you again.',
+  passphrase: 'A passphrase for the backup',
+  passphraseHelp: 'Four or five words that you can remember. Write them down, away from the file.',
+  make: 'Make keys and save the backup',
+  restoreTitle: 'I have a backup',
+  restoreFile: 'Choose the backup file',
+  restoreChosen: (name: string): string => `Chosen: ${name}`,
+  restorePassphrase: 'The passphrase of the backup',
+  restore: 'Take the keys from the backup',
+  saveTitle: 'Save the backup',
+  saveBody: 'Your keys are made, but the backup was not saved yet. Save it before you publish.',
+  save: 'Save the backup file',
+  manage: 'My keys',
+  madeAt: (day: string): string => `Made ${day}.`,
+  savedAt: (day: string): string => `Backup last saved ${day}.`,
+  digits: 'Show my six digits',
+  digitsSaid: (digits: string): string => `Read these out in person: ${digits}`,
+  saveAgain: 'Save the backup again',
+  replaceTitle: 'Replace my keys',
+  replaceBody:
+    'Do this when somebody else may have your keys. The old key vouches for the new one, and phones follow with your next revision.',
+  replace: 'Make new keys and save their backup',
+  working: 'One moment.',
+  done: 'Done.',
+} as const;
+
+export const sending = {
+  title: 'Send it',
+  publish: 'Sign and publish',
+  publishHelp: 'Your keys are in it, so that phones take your next revision as an update.',
+  change: 'What changed since the last time',
+  changeHelp: 'One sentence. People see it before they take the update.',
+  before: (revision: number): string =>
+    `You last sent revision ${revision}. If anything in it changed, this is the next one.`,
+  unsignedTitle: 'Without a signature',
+  unsigned: 'Send an unsigned copy',
+  unsignedHelp: 'Anyone can change it, and nobody gets updates from it. It needs no keys.',
+  sheetTitle: (title: string): string => title,
+  sheetSub: (revision: number, signed: boolean): string =>
+    `Revision ${revision}, ${signed ? 'signed by you' : 'not signed'}. Choose how to send it.`,
+  linkTitle: 'A link',
+  link: 'Copy the link',
+  linkCopied: 'Link copied.',
+  local:
+    'This page is at a local address, so the link works on this device or network only. Send the code, the file or the text instead, to people who have the app.',
+  codeTitle: 'A code to scan',
+  codeHelp: 'In Towpath: open a link or a code, then use the camera.',
+  codeLocal: 'The app’s own scanner reads it without signal.',
+  part: (n: number, of: number): string => (of === 1 ? 'The code' : `Part ${n} of ${of}`),
+  next: 'Next part',
+  noCode: 'It is too long for a code. Send the link or the file.',
+  fileTitle: 'A file',
+  file: 'Share the .txt file',
+  messageTitle: 'A message',
+  message: 'Copy the message',
+  messageCopied: 'Message copied.',
+  whole: 'Copy the text with instructions',
+  print: 'Print the code',
+} as const;

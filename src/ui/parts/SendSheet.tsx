@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import type { Code, Sending } from '../../app/exchange-contract.ts';
+import { lead, sending as words } from '../../copy/lead.ts';
+import { useApp } from '../app-context.tsx';
+import { CopyText } from './CopyText.tsx';
+import { Screen } from './Screen.tsx';
+
+/** Everything that a programme can be sent as; printed, only the title, the code and the link. */
+export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () => void }) {
+  const store = useApp().publishing;
+  return (
+    <Screen
+      title={sending.title}
+      sub={words.sheetSub(sending.revision, sending.signed)}
+      back={{ href: '/lead', name: lead.title }}
+    >
+      <section className="stack rule">
+        <h2>{words.linkTitle}</h2>
+        {sending.linkIsLocal && <p className="notice">{words.local}</p>}
+        <p className="written link-text">{sending.link}</p>
+        <CopyText text={sending.link} name={words.link} done={words.linkCopied} />
+      </section>
+      <Codes codes={sending.codes} title={sending.title} />
+      <section className="stack rule not-printed">
+        <h2>{words.fileTitle}</h2>
+        <div>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void store.getState().give(sending)}
+          >
+            {words.file}
+          </button>
+        </div>
+      </section>
+      <section className="stack rule not-printed">
+        <h2>{words.messageTitle}</h2>
+        <p className="written link-text">{sending.message}</p>
+        <CopyText text={sending.message} name={words.message} done={words.messageCopied} />
+        <CopyText text={sending.text} name={words.whole} done={words.messageCopied} />
+      </section>
+      <div className="not-printed">
+        <button type="button" className="text-button" onClick={onOther}>
+          {lead.other}
+        </button>
+      </div>
+    </Screen>
+  );
+}
+
+/** One part at a time on the screen, as large as it can be; on paper all of them. */
+function Codes({ codes, title }: { codes: readonly Code[]; title: string }) {
+  const [shown, setShown] = useState(0);
+  return (
+    <section className="stack rule">
+      <h2>{words.codeTitle}</h2>
+      {codes.length === 0 ? (
+        <p>{words.noCode}</p>
+      ) : (
+        <p className="soft not-printed">{words.codeHelp}</p>
+      )}
+      {codes.map((code, n) => {
+        const name = words.part(n + 1, codes.length);
+        return (
+          <figure key={name} className="stack tight code" data-shown={n === shown}>
+            <svg
+              viewBox={`0 0 ${code.size} ${code.size}`}
+              role="img"
+              aria-label={`${title}. ${name}`}
+              shapeRendering="crispEdges"
+            >
+              <rect width={code.size} height={code.size} fill="#fff" />
+              <path d={code.path} fill="#000" />
+            </svg>
+            <figcaption>{name}</figcaption>
+          </figure>
+        );
+      })}
+      {codes.length > 0 && (
+        <div className="row not-printed">
+          {codes.length > 1 && (
+            <button
+              type="button"
+              className="button"
+              onClick={() => setShown((shown + 1) % codes.length)}
+            >
+              {words.next}
+            </button>
+          )}
+          <button type="button" className="button" onClick={() => window.print()}>
+            {words.print}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
