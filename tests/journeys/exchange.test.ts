@@ -1,201 +1,142 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdirSync } from 'node:fs';
+import { join as path } from 'node:path';
 import type { Page } from 'playwright-core';
-import { build } from 'vite';
-import { afterAll, beforeAll, expect } from 'vitest';
-import type { Code } from '../../src/app/exchange-contract.ts';
-import { CODE_BYTES } from '../../src/app/exchange-sending.ts';
-import { fewestLinks } from '../../src/domain/exchange/link.ts';
-import { drawCode } from '../../src/platform/codes/draw.ts';
+import { expect } from 'vitest';
+import { groups } from '../../src/copy/groups.ts';
+import { choiceSaid, join, verdictSaid } from '../../src/copy/join.ts';
+import { lead, leaderKeys, sending } from '../../src/copy/lead.ts';
+import { log } from '../../src/copy/log.ts';
+import { running } from '../../src/copy/running.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
-import { type Journey, journey } from '../drivers/browser/journey.ts';
-import { codeOf, newLeader, nodeVerifies } from '../drivers/exchange/leader.ts';
-import { blurred, type Grey, printed, toPgm } from '../drivers/exchange/picture.ts';
+import { journey } from '../drivers/browser/journey.ts';
+import { findings, stickingOut } from '../drivers/browser/look.ts';
+import { button, go, openSession, start, visit } from '../drivers/browser/visit.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { ROOT } from '../drivers/tree.ts';
 
-const PASSPHRASE = 'four herons by the gate';
-const ID = 'heron-loop-spring';
-let script = '';
+const ID = 'eight-on-the-marsh';
+const programme = { ...marshProgramme(8), id: ID };
+const PICTURES = path(ROOT, '.cache/exchange');
 
-beforeAll(async () => {
-  const result = await build({
-    root: ROOT,
-    configFile: false,
-    logLevel: 'error',
-    build: {
-      write: false,
-      rolldownOptions: {
-        input: `${ROOT}tests/drivers/browser/exchange-in-page.ts`,
-        output: { format: 'iife', codeSplitting: false },
-      },
-    },
-  });
-  const [first] = Array.isArray(result) ? result : [result];
-  if (first === undefined || !('output' in first)) throw new Error('nothing was built');
-  script = first.output[0].code;
-});
-
-/** A page with sending and receiving alone, over the browser's own cryptography and memory. */
-async function withExchange({ site }: Journey, page: Page): Promise<Page> {
-  site.replace('/exchange.js', script);
-  const html = '<!doctype html><link rel="icon" href="data:,"><script src="exchange.js"></script>';
-  site.replace('/exchange.html', html);
-  await page.goto(`${site.url}exchange.html`);
-  return page;
-}
-
-const publish = (page: Page, weeks: number) =>
-  page.evaluate(
-    async ([text, passphrase]) => {
-      const { publishing } = window.exchange;
-      await publishing.getState().load();
-      await publishing.getState().makeKeys(passphrase);
-      const going = await publishing.getState().publish(text);
-      if (!going.ok) throw new Error(going.error.code);
-      return going.value;
-    },
-    [JSON.stringify(marshProgramme(weeks)), PASSPHRASE] as const,
-  );
-
-/** A photograph: not quite straight, not quite sharp, greyish, as JPEG. */
-function photograph(picture: Grey): string {
-  const how = ['-background', '#e8e8e8', '-rotate', '4', '-level', '-10%,110%', '-quality', '80'];
-  const jpeg = execFileSync('convert', ['pgm:-', ...how, 'jpeg:-'], { input: toPgm(picture) });
-  return jpeg.toString('base64');
-}
-
-const photographs = (codes: readonly Code[]): readonly string[] =>
-  codes.map((code) => photograph(blurred(printed(code, 6), 1.2)));
-
-const openPicture = (page: Page, base64: string) =>
-  page.evaluate(async (picture) => {
-    const bytes = Uint8Array.from(atob(picture), (letter) => letter.charCodeAt(0));
-    const { received } = window.exchange;
-    await received.getState().openFile(new Blob([bytes], { type: 'image/jpeg' }));
-    const state = received.getState().received;
-    if (state.name === 'refused') return state.problem.code;
-    return state.name === 'preview' ? state.preview.verdict.kind : state.name;
-  }, base64);
-
-journey(
-  'XCHG-17 a browser keeps keys over a kill, uses them, and gives them to nobody',
-  async (j) => {
-    const page = await withExchange(j, j.page);
-    const first = await publish(page, 4);
-    expect(first).toMatchObject({ revision: 1, signed: true, linkIsLocal: true });
-    await j.kill();
-    const again = await withExchange(j, await j.restart());
-    const { sent, exported, next } = await again.evaluate(async (id) => {
-      const { publishing, ports } = window.exchange;
-      await publishing.getState().load();
-      const before = publishing.getState().sent[id];
-      const changed = { ...JSON.parse(before?.text ?? '{}'), title: 'Changed' };
-      const going = await publishing.getState().publish(JSON.stringify(changed));
-      const open = indexedDB.open('towpath');
-      await new Promise((done) => open.addEventListener('success', done));
-      const get = open.result.transaction('keys').objectStore('keys').get('leader');
-      await new Promise((done) => get.addEventListener('success', done));
-      const keys = [get.result.signWith, get.result.openWith] as CryptoKey[];
-      const tried = await Promise.allSettled(
-        keys.map((key) => crypto.subtle.exportKey('jwk', key)),
-      );
-      await ports.keys.read();
-      return {
-        next: going.ok ? going.value.revision : going.error.code,
-        sent: publishing.getState().sent[id],
-        exported: tried.map(({ status }) => status),
-      };
-    }, ID);
-    expect(next).toBe(2);
-    expect(exported).toEqual(['rejected', 'rejected']);
-    if (sent === undefined) throw new Error('nothing was sent');
-    const { sign } = JSON.parse(sent.text).leader;
-    expect(nodeVerifies(sign, Buffer.from(sent.text, 'utf8'), sent.signature)).toBe(true);
-  },
-);
-
-journey('XCHG-22 a second browser takes a programme from photographs of its symbols', async (j) => {
-  const page = await withExchange(j, j.page);
-  const going = await publish(page, 12);
-  expect(going.codes).toHaveLength(2);
-  const profile = newProfile();
-  const second = await openBrowser(profile);
-  try {
-    const other = await withExchange(j, await second.tab());
-    await takeFromPictures(other, photographs(going.codes));
-  } finally {
-    await second.close();
-    profile.remove();
+/** As it is, on the phone and on a desk: nothing that axe finds, nothing that sticks out. */
+async function look(page: Page, name: string): Promise<void> {
+  mkdirSync(PICTURES, { recursive: true });
+  for (const width of [1200, 320, 390]) {
+    await page.setViewportSize({ width, height: 844 });
+    expect(await stickingOut(page), `${name} at ${width} px`).toEqual([]);
+    if (width !== 320)
+      await page.screenshot({ path: path(PICTURES, `${name}-${width}.png`), fullPage: true });
   }
-});
-
-async function takeFromPictures(page: Page, pictures: readonly string[]): Promise<void> {
-  const [one = '', two = ''] = pictures;
-  expect(await openPicture(page, two)).toBe('parts');
-  expect(await openPicture(page, one)).toBe('new');
-  const kept = await page.evaluate(async () => {
-    const { received, ports } = window.exchange;
-    await received.getState().accept('keep');
-    const stored = await ports.store.programmes();
-    return stored.ok ? stored.value : [];
-  });
-  expect(kept).toMatchObject([{ id: ID, signature: expect.stringMatching(/^[\w-]{86}$/) }]);
+  expect(await findings(page, true), name).toEqual([]);
 }
 
-/** A film of one still picture, as the browser's pretended camera shows it. */
-function film(picture: Grey): { readonly path: string; readonly remove: () => void } {
-  const folder = mkdtempSync(join(tmpdir(), 'camera-'));
-  const path = join(folder, 'camera.mjpeg');
-  const how = [
-    '-gravity',
-    'center',
-    '-background',
-    '#ddd',
-    '-extent',
-    '1280x960',
-    '-quality',
-    '85',
-  ];
-  const frame = execFileSync('convert', ['pgm:-', ...how, 'jpeg:-'], { input: toPgm(picture) });
-  writeFileSync(path, Buffer.concat(Array.from({ length: 5 }, () => frame)));
-  return { path, remove: () => rmSync(folder, { recursive: true }) };
+async function openOwn(page: Page, content: object): Promise<void> {
+  const buffer = Buffer.from(JSON.stringify(content));
+  const file = { name: 'mine.json', mimeType: 'application/json', buffer };
+  await page.getByLabel(lead.open).setInputFiles(file);
 }
 
-const leader = newLeader();
-const [shortLink = ''] =
-  fewestLinks('https://club.example/app/', codeOf(leader, marshProgramme(3)), CODE_BYTES) ?? [];
-const shown = drawCode(shortLink);
-if (shown === undefined) throw new Error('one symbol does not hold three weeks');
-const camera = film(printed(shown, 7));
-afterAll(camera.remove);
+const linkOn = (page: Page): Promise<string> =>
+  page.getByLabel(sending.linkTitle, { exact: true }).inputValue();
+
+/** The parts of the code as a person would photograph them from a screen. */
+async function picturesOn(page: Page): Promise<readonly Buffer[]> {
+  await page.setViewportSize({ width: 1200, height: 900 });
+  const count = await page.locator('.code').count();
+  const pictures: Buffer[] = [];
+  for (let n = 0; n < count; n += 1) {
+    pictures.push(await page.locator('.code[data-shown=true] svg').screenshot());
+    if (count > 1) await button(page, sending.next).click();
+  }
+  await page.setViewportSize({ width: 390, height: 844 });
+  return pictures;
+}
+
+/** Opens a file, makes keys, publishes. */
+async function publishFirst(page: Page): Promise<void> {
+  await go(page, '/lead');
+  await page.getByRole('heading', { level: 1, name: lead.title }).waitFor();
+  await look(page, 'lead');
+  await openOwn(page, programme);
+  await button(page, lead.toSend).waitFor();
+  await look(page, 'lead-weeks');
+  await button(page, lead.toSend).click();
+  await page.getByLabel(leaderKeys.passphrase, { exact: true }).fill('heron tide reed wind salt');
+  await look(page, 'lead-keys');
+  await button(page, leaderKeys.make).click();
+  await button(page, sending.publish).click({ timeout: 60_000 });
+  await button(page, sending.link).waitFor();
+  await look(page, 'lead-send');
+}
+
+async function endASession(page: Page): Promise<void> {
+  await openSession(page, { week: 1, session: 1 }, ID);
+  await start(page);
+  await button(page, running.more).click();
+  await page.getByRole('button', { name: running.end }).click();
+  await button(page, running.endYes).click();
+  await page.waitForURL(/#\/felt\//);
+}
 
 journey(
-  'XCHG-22 a programme is taken from the camera, which is then let go',
+  'REAL-29 a leader publishes; someone joins by link, by pictures and by file, and keeps group and log',
   async (j) => {
-    const page = await withExchange(j, j.page);
-    const seen = await page.evaluate(async () => {
-      const video = document.createElement('video');
-      document.body.append(video);
-      const { received } = window.exchange;
-      const watching = await received.getState().scan(video);
-      if (!watching.ok) throw new Error(watching.error.code);
-      await new Promise<void>((done) => {
-        received.subscribe(({ received: { name } }) => name === 'preview' && done());
-      });
-      const state = received.getState().received;
-      const isOver = video.srcObject === null;
-      return { isOver, title: state.name === 'preview' && state.preview.programme.title };
-    });
-    expect(seen).toEqual({ isOver: true, title: '3 weeks to the Heron Loop' });
-  },
-  {
-    switches: [
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${camera.path}`,
-    ],
+    await visit(j.page, j.site);
+    await publishFirst(j.page);
+    const link = await linkOn(j.page);
+    const pictures = await picturesOn(j.page);
+    expect(pictures.length).toBeGreaterThan(1);
+    await j.page.getByText(sending.local).waitFor();
+
+    await go(j.page, '/start');
+    await go(j.page, '/lead');
+    const shorter = { ...programme, title: 'Eight weeks, a little shorter' };
+    await openOwn(j.page, shorter);
+    await button(j.page, lead.toSend).click();
+    await j.page.getByLabel(sending.change).fill('A new name');
+    await button(j.page, sending.publish).click();
+    await j.page.getByText(sending.sheetSub(2, true)).waitFor();
+    const second = await linkOn(j.page);
+
+    const profile = newProfile();
+    const other = await openBrowser(profile);
+    try {
+      const page = await other.tab();
+      await page.goto(link);
+      const keep = button(page, choiceSaid('keep', 'new', 1).name);
+      await keep.waitFor();
+      expect(page.url()).toBe(`${j.site.url}#/join`);
+      await look(page, 'join-new');
+      await keep.click();
+      await button(page, groups.choose('Dunlin')).click();
+      await page.getByText(/^Revision 1, from Imogen, received /).waitFor();
+      await endASession(page);
+
+      await go(page, '/join');
+      await look(page, 'join');
+      for (const [n, buffer] of [...pictures].reverse().entries()) {
+        const file = { name: `part-${n}.png`, mimeType: 'image/png', buffer };
+        await page.getByLabel(join.file).setInputFiles(file);
+        if (n + 1 < pictures.length)
+          await page.getByText(join.parts(n + 1, pictures.length)).waitFor();
+      }
+      const same = verdictSaid({ kind: 'same' }, 1, 'Imogen');
+      await page.getByRole('heading', { name: same.title }).waitFor();
+      await button(page, join.leave).click();
+
+      const buffer = Buffer.from(`A programme for you.\n\n${second}\n`);
+      const file = { name: 'two.txt', mimeType: 'text/plain', buffer };
+      await page.getByLabel(join.file).setInputFiles(file);
+      await page.getByText('A new name').waitFor();
+      await look(page, 'join-update');
+      await button(page, choiceSaid('keep', 'update', 2).name).click();
+      await page.getByText(/^Revision 2, from Imogen, received /).waitFor();
+      await page.getByText('Group Dunlin', { exact: false }).waitFor();
+      await go(page, '/done');
+      await page.getByText(log.entry(1, 1)).first().waitFor();
+    } finally {
+      await other.close();
+      profile.remove();
+    }
   },
 );

@@ -142,7 +142,7 @@ describe('the leader', () => {
     await user.type(await screen.findByLabelText(words.change), 'Shorter week 2');
     await user.click(await button(words.publish));
     expect(given).toEqual([programmeText(), 'Shorter week 2']);
-    expect(await screen.findByText(SENDING.link)).toBeDefined();
+    expect(await screen.findByDisplayValue(SENDING.link)).toBeDefined();
     expect(screen.queryByText(words.local)).toBeNull();
     expect(screen.getByRole('img', { name: /Part 1 of 2/ })).toBeDefined();
     await user.click(await button(words.file));
@@ -157,6 +157,14 @@ describe('the leader', () => {
     await user.click(await button(words.unsigned));
     expect(await screen.findByText(words.local)).toBeDefined();
     expect(screen.getByText(words.sheetSub(2, false))).toBeDefined();
+  });
+
+  it('UI-25 the way back leads a step back and keeps the programme', async () => {
+    await toSending({ keys: THERE });
+    await user.click(await screen.findByRole('link', { name: new RegExp(lead.back) }));
+    expect(await button(lead.toSend)).toBeDefined();
+    await user.click(await screen.findByRole('link', { name: new RegExp(lead.title) }));
+    expect(await screen.findByLabelText(lead.open)).toBeDefined();
   });
 
   it('UI-27 why something cannot be sent is one sentence', async () => {

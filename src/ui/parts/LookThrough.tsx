@@ -42,7 +42,7 @@ export function LookThrough({ programme, onSend, onOther }: LookProps) {
     <Screen
       title={programme.title}
       sub={programme.leader.name}
-      back={{ href: '/lead', name: lead.title }}
+      back={{ href: '/lead', name: lead.title, onGo: onOther }}
       foot={
         <button type="button" className="button primary wide" onClick={onSend}>
           {lead.toSend}

@@ -59,7 +59,12 @@ interface ScreenProps {
   readonly title: string;
   readonly sub?: ReactNode;
   /** Where the way back leads; a page without one is at the top and has the main links. */
-  readonly back?: { readonly href: string; readonly name: string };
+  readonly back?: {
+    readonly href: string;
+    readonly name: string;
+    /** For a page of several steps under one address. */
+    readonly onGo?: () => void;
+  };
   readonly children: ReactNode;
   readonly foot?: ReactNode;
 }
@@ -73,7 +78,9 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
         <TopNav />
       ) : (
         <header className="head">
-          <Link href={back.href}>← {back.name}</Link>
+          <Link href={back.href} {...(back.onGo ? { onClick: back.onGo } : {})}>
+            ← {back.name}
+          </Link>
         </header>
       )}
       <main>

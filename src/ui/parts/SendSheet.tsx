@@ -4,6 +4,7 @@ import { lead, sending as words } from '../../copy/lead.ts';
 import { useApp } from '../app-context.tsx';
 import { CopyText } from './CopyText.tsx';
 import { Screen } from './Screen.tsx';
+import { Written } from './Written.tsx';
 
 /** Everything that a programme can be sent as; printed, only the title, the code and the link. */
 export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () => void }) {
@@ -12,12 +13,12 @@ export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () 
     <Screen
       title={sending.title}
       sub={words.sheetSub(sending.revision, sending.signed)}
-      back={{ href: '/lead', name: lead.title }}
+      back={{ href: '/lead', name: lead.title, onGo: onOther }}
     >
       <section className="stack rule">
         <h2>{words.linkTitle}</h2>
         {sending.linkIsLocal && <p className="notice">{words.local}</p>}
-        <p className="written link-text">{sending.link}</p>
+        <Written name={words.linkTitle} text={sending.link} />
         <CopyText text={sending.link} name={words.link} done={words.linkCopied} />
       </section>
       <Codes codes={sending.codes} title={sending.title} />
@@ -35,7 +36,7 @@ export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () 
       </section>
       <section className="stack rule not-printed">
         <h2>{words.messageTitle}</h2>
-        <p className="written link-text">{sending.message}</p>
+        <Written name={words.messageTitle} text={sending.message} />
         <CopyText text={sending.message} name={words.message} done={words.messageCopied} />
         <CopyText text={sending.text} name={words.whole} done={words.messageCopied} />
       </section>

@@ -39,12 +39,11 @@ export function SendSteps({ programme, onBack, onSending }: StepsProps) {
     setProblem(said(going.error));
   };
   return (
-    <Screen title={words.title} sub={programme.title} back={{ href: '/lead', name: lead.title }}>
-      <div>
-        <button type="button" className="text-button" onClick={onBack}>
-          {lead.back}
-        </button>
-      </div>
+    <Screen
+      title={words.title}
+      sub={programme.title}
+      back={{ href: '/lead', name: lead.back, onGo: onBack }}
+    >
       <div role="alert">{problem !== '' && <p className="notice">{problem}</p>}</div>
       {isReady ? (
         <Publish
