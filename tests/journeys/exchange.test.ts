@@ -30,6 +30,15 @@ async function look(page: Page, name: string): Promise<void> {
   expect(await findings(page, true), name).toEqual([]);
 }
 
+/** On paper stand the title, every part of the code and the link, and nothing to press. */
+async function lookAtPaper(page: Page): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  for (const code of await page.locator('.code').all()) expect(await code.isVisible()).toBe(true);
+  expect(await page.locator('main button:visible, main textarea:visible').count()).toBe(0);
+  await page.screenshot({ path: path(PICTURES, 'paper.png'), fullPage: true });
+  await page.emulateMedia({ media: null });
+}
+
 async function openOwn(page: Page, content: object): Promise<void> {
   const buffer = Buffer.from(JSON.stringify(content));
   const file = { name: 'mine.json', mimeType: 'application/json', buffer };
@@ -67,6 +76,7 @@ async function publishFirst(page: Page): Promise<void> {
   await button(page, sending.publish).click({ timeout: 60_000 });
   await button(page, sending.link).waitFor();
   await look(page, 'lead-send');
+  await lookAtPaper(page);
 }
 
 async function endASession(page: Page): Promise<void> {
