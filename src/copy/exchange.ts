@@ -51,7 +51,7 @@ export const keyProblem = ({ code }: { readonly code: KeyCode }): string => KEY_
 
 /** What a backup file says of itself to whoever finds it. */
 export const backupWords =
-  'Backup of a leader’s keys for Towpath. Keep this file and its passphrase apart from each other. Whoever has both can send programmes in the leader’s name and read replies. To use it: Towpath, Lead, Keys, From a backup.';
+  'Backup of a leader’s keys for Towpath. Keep this file and its passphrase apart from each other. Whoever has both can send programmes in the leader’s name and read replies. To use it: in Towpath, “I lead a group”, open your programme, go on to sending, “I have a backup”.';
 
 interface Going {
   readonly title: string;
@@ -71,7 +71,7 @@ export function sendText(going: Going): string {
     `A walking and running programme for the Towpath app: “${oneLine(title)}”, revision ${revision}, from ${oneLine(leader)}.`,
     ...(change ? [`What changed: ${oneLine(change)}`] : []),
     ...(signed ? [] : ['It is not signed: anyone may have changed it.']),
-    'To use it, open the link on your phone. Or copy all of this, and in Towpath choose “Open a programme”, then paste.',
+    'To use it, open the link on your phone. Or copy all of this, and in Towpath choose “Open a link, a code or a message”, then paste.',
     '',
     link,
     '',

@@ -82,7 +82,7 @@ export const sending = {
   local:
     'This page is at a local address, so the link works on this device or network only. Send the code, the file or the text instead, to people who have the app.',
   codeTitle: 'A code to scan',
-  codeHelp: 'In Towpath: open a link or a code, then use the camera.',
+  codeHelp: 'In Towpath: “Open a link, a code or a message”, then the camera.',
   codeLocal: 'The app’s own scanner reads it without signal.',
   part: (n: number, of: number): string => (of === 1 ? 'The code' : `Part ${n} of ${of}`),
   next: 'Next part',
