@@ -1,6 +1,5 @@
 import type { App } from './contract.ts';
-import { createPublishing } from './exchange-publish.ts';
-import { createReceived, showCame } from './exchange-receive.ts';
+import { createPublished, createReceived, showCame } from './exchange-stores.ts';
 import { createExporter } from './exporter.ts';
 import { createLog, showStoredEntries } from './log.ts';
 import { createPack } from './pack.ts';
@@ -26,7 +25,7 @@ export function createApp(ports: Ports): RunningApp {
   const pack = createPack(ports.pack);
   const log = createLog(clock, store, queue);
   const received = createReceived({ ports: ports.exchange, clock, programmes });
-  const publishing = createPublishing({ ports: ports.exchange, clock, share: ports.share });
+  const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
   async function load(): Promise<void> {

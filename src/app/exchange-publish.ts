@@ -1,4 +1,4 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { ExchangeProblem, KeyProblem } from '../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 import type { KeysView, PublishingState, Sending, Sent } from './exchange-contract.ts';
@@ -9,7 +9,7 @@ import type { Clock, FileShare } from './ports.ts';
 const writer = () => import('./exchange-writer.ts');
 const sending = () => import('./exchange-sending.ts');
 
-interface Needs {
+export interface Needs {
   readonly ports: ExchangePorts;
   readonly clock: Pick<Clock, 'now'>;
   readonly share: FileShare;
@@ -17,37 +17,15 @@ interface Needs {
 
 const BACKUP_NAME = 'towpath-keys-backup.txt';
 
+/** What may be asked of sending; the rest of its store is what it shows. */
+export type Publishing = Omit<PublishingState, 'keys' | 'sent'>;
+
 /** The leader's keys on this phone, and what was sent with them. */
-export function createPublishing({ ports, clock, share }: Needs): StoreApi<PublishingState> {
+export function createPublishing(
+  { setState: set, getState: get }: Pick<StoreApi<PublishingState>, 'setState' | 'getState'>,
+  { ports, clock, share }: Needs,
+): Publishing {
   let own: OwnKeys | undefined;
-
-  const store: StoreApi<PublishingState> = createStore<PublishingState>(() => ({
-    keys: { name: 'unknown' },
-    sent: {},
-    async load() {
-      const keys = await ports.keys.read();
-      if (keys.ok) show(keys.value);
-      const sent = await ports.store.sent();
-      if (sent.ok) set({ sent: Object.fromEntries(sent.value.map((each) => [each.id, each])) });
-    },
-    makeKeys: (passphrase) =>
-      told(async () => have(await ports.keys.make(await wish(passphrase)), true)),
-    replaceKeys: (passphrase) =>
-      told(async () => have(await ports.keys.replace(await wish(passphrase)), true)),
-    restore: (backup, passphrase) =>
-      told(async () => have(await ports.keys.restore(backup, passphrase, clock.now()), false)),
-    saveBackup: () => told(saveBackup),
-    publish: (text, change) => told(() => publish(text, change)),
-    again: (programmeId) =>
-      told(async () => {
-        const sent = get().sent[programmeId];
-        return sent === undefined ? fail({ code: 'nothing-found' }) : asSending(sent);
-      }),
-    unsigned: (text) => told(() => unsigned(text)),
-    give: (going) => share.give(going.fileName, 'text/plain', going.text),
-  }));
-
-  const { setState: set, getState: get } = store;
 
   function show(keys: OwnKeys | undefined): void {
     own = keys;
@@ -135,18 +113,26 @@ export function createPublishing({ ports, clock, share }: Needs): StoreApi<Publi
     }, 0);
   }
 
-  return store;
-}
-
-/** Parts of the app are fetched when they are first needed, and may not be there. */
-async function told<T, E>(
-  job: () => Promise<Result<T, E>>,
-): Promise<Result<T, E | { readonly code: 'not-loaded' }>> {
-  try {
-    return await job();
-  } catch {
-    return fail({ code: 'not-loaded' });
-  }
+  return {
+    async load() {
+      const keys = await ports.keys.read();
+      if (keys.ok) show(keys.value);
+      const sent = await ports.store.sent();
+      if (sent.ok) set({ sent: Object.fromEntries(sent.value.map((each) => [each.id, each])) });
+    },
+    makeKeys: async (passphrase) => have(await ports.keys.make(await wish(passphrase)), true),
+    replaceKeys: async (passphrase) => have(await ports.keys.replace(await wish(passphrase)), true),
+    restore: async (backup, passphrase) =>
+      have(await ports.keys.restore(backup, passphrase, clock.now()), false),
+    saveBackup,
+    publish,
+    async again(programmeId) {
+      const sent = get().sent[programmeId];
+      return sent === undefined ? fail({ code: 'nothing-found' }) : asSending(sent);
+    },
+    unsigned,
+    give: (going) => share.give(going.fileName, 'text/plain', going.text),
+  };
 }
 
 /** Whether a text that was sent names this key: after a change of keys it goes out anew. */

@@ -1,4 +1,4 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { Acceptance } from '../domain/exchange/decide.ts';
 import type { Incoming } from '../domain/exchange/incoming.ts';
 import type { Part } from '../domain/exchange/link.ts';
@@ -6,63 +6,36 @@ import type { Parts } from '../domain/exchange/parts.ts';
 import type { ExchangeProblem } from '../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 import type { ProgrammesState } from './contract.ts';
-import type { Came, Preview, ReceivedState } from './exchange-contract.ts';
+import type { Preview, ReceivedState } from './exchange-contract.ts';
 import { textsOf } from './exchange-files.ts';
 import type { Judged } from './exchange-judge.ts';
 import type { ExchangePorts } from './exchange-ports.ts';
-import type { Clock, StoredProgramme, StoreProblem } from './ports.ts';
+import type { Clock, StoreProblem } from './ports.ts';
 
 /** Fetched when something is opened: the first page stands without it. */
 const reader = () => import('./exchange-reader.ts');
 const judging = () => import('./exchange-judge.ts');
 
-interface Needs {
+export interface Needs {
   readonly ports: Pick<ExchangePorts, 'verifier' | 'store' | 'codes'>;
   readonly clock: Pick<Clock, 'now'>;
   readonly programmes: StoreApi<ProgrammesState>;
 }
 
+/** What may be asked of receiving; the rest of its store is what it shows. */
+export type Receiving = Omit<ReceivedState, 'received' | 'came'>;
+
 /** Programmes from outside: opened, looked at, and stored only when the person says so. */
-export function createReceived({ ports, clock, programmes }: Needs): StoreApi<ReceivedState> {
+export function createReceiving(
+  { setState: set, getState: get }: Pick<StoreApi<ReceivedState>, 'setState' | 'getState'>,
+  { ports, clock, programmes }: Needs,
+): Receiving {
   let judged: Judged | undefined;
   let incoming: Incoming | undefined;
   let parts: Parts | undefined;
   let stopScan: (() => void) | undefined;
   /** What was opened last: an answer to something older is late and not shown. */
   let turn = 0;
-
-  const store = createStore<ReceivedState>((set) => ({
-    received: { name: 'nothing' },
-    came: {},
-    open: (text) => safely(() => open(text, false)),
-    openFile: (file) => safely(() => openFile(file)),
-    async scan(video) {
-      stop();
-      let last = '';
-      let isOver = false;
-      const watching = await ports.codes.watch(video, (text) => {
-        // The same symbol stays in view for a while; codes that are not ours are not an error.
-        if (isOver || text === last) return;
-        last = text;
-        void safely(() => open(text, true));
-      });
-      if (!watching.ok) return fail({ code: watching.error });
-      stopScan = () => {
-        isOver = true;
-        watching.value();
-      };
-      return ok(stop);
-    },
-    accept,
-    dismiss() {
-      turn++;
-      stop();
-      judged = incoming = parts = undefined;
-      set({ received: { name: 'nothing' } });
-    },
-  }));
-
-  const { setState: set, getState: get } = store;
 
   function begin(): number {
     turn++;
@@ -79,15 +52,6 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
   function refuse(problem: ExchangeProblem): void {
     judged = incoming = undefined;
     set({ received: { name: 'refused', problem } });
-  }
-
-  /** Parts of the app are fetched when they are first needed, and may not be there. */
-  async function safely(job: () => Promise<void>): Promise<void> {
-    try {
-      await job();
-    } catch {
-      refuse({ code: 'not-loaded' });
-    }
   }
 
   async function openFile(file: Blob): Promise<void> {
@@ -181,17 +145,32 @@ export function createReceived({ ports, clock, programmes }: Needs): StoreApi<Re
     return ok(undefined);
   }
 
-  return store;
-}
-
-/** What is known of the programmes that were stored, shown once they have been read. */
-export async function showCame(
-  received: StoreApi<ReceivedState>,
-  stored: readonly StoredProgramme[],
-): Promise<void> {
-  if (stored.length === 0) return;
-  const { cameOf } = await judging();
-  const all = stored.flatMap((each): Came | readonly [] => cameOf(each) ?? []);
-  const came = Object.fromEntries(all.map((each) => [each.id, each]));
-  received.setState({ came: { ...came, ...received.getState().came } });
+  return {
+    open: (text) => open(text, false),
+    openFile,
+    async scan(video) {
+      stop();
+      let last = '';
+      let isOver = false;
+      const watching = await ports.codes.watch(video, (text) => {
+        // The same symbol stays in view for a while; codes that are not ours are not an error.
+        if (isOver || text === last) return;
+        last = text;
+        open(text, true).catch(() => refuse({ code: 'not-loaded' }));
+      });
+      if (!watching.ok) return fail({ code: watching.error });
+      stopScan = () => {
+        isOver = true;
+        watching.value();
+      };
+      return ok(stop);
+    },
+    accept,
+    dismiss() {
+      turn++;
+      stop();
+      judged = incoming = parts = undefined;
+      set({ received: { name: 'nothing' } });
+    },
+  };
 }

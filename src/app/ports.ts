@@ -175,7 +175,8 @@ export interface Ports {
   readonly pack: PackSource;
   readonly share: FileShare;
   readonly updates: Updates;
-  readonly exchange: ExchangePorts;
+  /** Fetched when something is first sent or received. */
+  readonly exchange: () => Promise<ExchangePorts>;
   /** A random id, for a session or a tab. */
   readonly newId: () => string;
 }

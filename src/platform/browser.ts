@@ -6,7 +6,6 @@ import { createScreenClock } from './audio/screen.ts';
 import { createSound } from './audio/sound.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
-import { createExchangePorts } from './exchange.ts';
 import { createFileShare } from './share/files.ts';
 import { connect } from './store/connection.ts';
 import { createPresence } from './store/presence.ts';
@@ -36,7 +35,7 @@ export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
   return {
     clock: systemClock,
     store: createStore(connection),
-    exchange: createExchangePorts(connection),
+    exchange: async () => (await import('./exchange.ts')).createExchangePorts(connection),
     sound: createSound(),
     screen: createScreenClock(systemClock, listenToPage),
     lockScreen: createLockScreen(artwork),

@@ -1,18 +1,25 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { createStore } from 'zustand/vanilla';
 import type { ProgrammesState } from '../../src/app/contract.ts';
 import type { Codes } from '../../src/app/exchange-ports.ts';
-import { createReceived } from '../../src/app/exchange-receive.ts';
+import { createReceived } from '../../src/app/exchange-stores.ts';
 import { joinLink, partLinks } from '../../src/domain/exchange/link.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
 import { settle } from '../drivers/clock.ts';
 import { codeOf, newLeader } from '../drivers/exchange/leader.ts';
+import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 
 const code = codeOf(newLeader(), marshProgramme(4));
 const link = joinLink('https://club.example/app/', code);
 const parts = partLinks('https://club.example/app/', code, 3);
+
+// What is fetched when first needed is here before the first sight: frames do not wait for it.
+beforeAll(async () => {
+  await import('../../src/app/exchange-reader.ts');
+  await import('../../src/app/exchange-judge.ts');
+});
 
 /** A camera whose every sight is told by hand. */
 function camera(picture: readonly string[] = []) {
@@ -46,7 +53,13 @@ function camera(picture: readonly string[] = []) {
     sent: async () => ok([]),
     putSent: async () => ok(undefined),
   };
-  const ports = { verifier: createVerifier(), store, codes };
+  const ports = async () => ({
+    verifier: createVerifier(),
+    store,
+    codes,
+    keys: NO_KEYS,
+    address: () => '',
+  });
   const received = createReceived({ ports, clock: { now: () => 0 }, programmes });
   return {
     received,
@@ -70,7 +83,7 @@ describe('the camera', () => {
     await see('https://club.example/menu');
     expect(name()).toBe('nothing');
     await see(link);
-    await expect.poll(name).toBe('preview');
+    await expect.poll(name, { timeout: 20_000 }).toBe('preview');
     expect(state.on).toBe(false);
   });
 
@@ -82,7 +95,7 @@ describe('the camera', () => {
     expect(received.getState().received).toEqual({ name: 'parts', have: [1, 2], of: 3 });
     await see(three);
     await see(one);
-    await expect.poll(name).toBe('preview');
+    await expect.poll(name, { timeout: 20_000 }).toBe('preview');
     expect(state.on).toBe(false);
   });
 

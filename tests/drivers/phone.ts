@@ -109,7 +109,10 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
       })),
       setBusy: (busy) => void seen.busy.push(busy),
     },
-    exchange: { ...createExchangePorts(connection), address: () => 'https://club.example/app/' },
+    exchange: async () => ({
+      ...createExchangePorts(connection),
+      address: () => 'https://club.example/app/',
+    }),
     newId: () => crypto.randomUUID(),
   };
   const app = createApp(ports);

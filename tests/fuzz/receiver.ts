@@ -1,13 +1,14 @@
 import { createStore } from 'zustand/vanilla';
 import type { ProgrammesState } from '../../src/app/contract.ts';
 import type { Received } from '../../src/app/exchange-contract.ts';
-import { createReceived } from '../../src/app/exchange-receive.ts';
+import { createReceived } from '../../src/app/exchange-stores.ts';
 import type { StoredProgramme } from '../../src/app/ports.ts';
 import { exchangeProblem } from '../../src/copy/exchange.ts';
 import { INFLATED_MAX } from '../../src/domain/exchange/deflate.ts';
 import { EXCHANGE_CODES } from '../../src/domain/exchange/problem.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
+import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
 import type { Case, Seeds } from './mutate.ts';
 
 /** The app's own way of receiving, over a memory that nothing may be written to. */
@@ -24,7 +25,9 @@ export function createReceiver(seeds: Seeds) {
     open: async () => ({ ok: false, error: [] }),
   }));
   const received = createReceived({
-    ports: {
+    ports: async () => ({
+      keys: NO_KEYS,
+      address: () => '',
       // Digits are slow on purpose, and have nothing to do with what came in.
       verifier: { ...createVerifier(), digits: async () => ok('123 456') },
       codes: {
@@ -41,7 +44,7 @@ export function createReceiver(seeds: Seeds) {
         sent: async () => ok([]),
         putSent: async () => ok(undefined),
       },
-    },
+    }),
     clock: { now: () => 0 },
     programmes,
   });

@@ -58,7 +58,7 @@ for (let n = 0; n < runs; n++) {
   const time = performance.now() - begun;
   if (time > slowest.time) slowest = { time, kind: item.kind };
   if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
-  if ((n + 1) % SHOWN === 0) console.log(`${n + 1} cases`);
+  if ((n + 1) % SHOWN === 0) console.log(`${n + 1} cases, ${found.length} found`);
 }
 
 for (const [outcome, count] of [...outcomes].sort((a, b) => b[1] - a[1]))

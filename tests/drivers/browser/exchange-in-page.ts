@@ -1,8 +1,7 @@
 /** Built for the browser and put into a page by itself: sending and receiving, without screens. */
 import { createStore } from 'zustand/vanilla';
 import type { ProgrammesState } from '../../../src/app/contract.ts';
-import { createPublishing } from '../../../src/app/exchange-publish.ts';
-import { createReceived } from '../../../src/app/exchange-receive.ts';
+import { createPublished, createReceived } from '../../../src/app/exchange-stores.ts';
 import { createExchangePorts } from '../../../src/platform/exchange.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 
@@ -23,8 +22,8 @@ function openExchange() {
   return {
     files,
     ports,
-    publishing: createPublishing({ ports, clock, share }),
-    received: createReceived({ ports, clock, programmes }),
+    publishing: createPublished({ ports: async () => ports, clock, share }),
+    received: createReceived({ ports: async () => ports, clock, programmes }),
   };
 }
 
