@@ -47,7 +47,8 @@ describe.each([
   test('TRACK-2 a demuxer reads the exact length from the Info frame before decoding', () => {
     const { duration, bitRate, start } = probe(file);
     expect(duration).toBeCloseTo((frames * FRAME_SAMPLES) / RATE, 5);
-    expect(bitRate).toBe(32_000);
+    // ffprobe divides the whole file by its length: the Info frame is the rest.
+    expect(Math.abs(bitRate - 32_000)).toBeLessThan(10);
     expect(start).toBe(0);
   });
 

@@ -2,6 +2,7 @@ import { memo, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { PART } from '../../copy/words.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
 import type { Ms } from '../../domain/units.ts';
+import { fillOf, Hatches } from './Hatches.tsx';
 import { type StripShape, stripShape, type Texture } from './strip-shape.ts';
 
 /** Narrow enough to fit anywhere until the real width is known. */
@@ -22,43 +23,6 @@ function useWidth() {
   }, []);
   return { ref, width };
 }
-
-/** Hatches in the ink of their surroundings. */
-export function Hatches({ id, scale = 1 }: { id: string; scale?: number }) {
-  const lines = (name: Texture, gap: number, width: number, cross = false) => (
-    <pattern
-      id={`${id}-${name}`}
-      width={gap * scale}
-      height={gap * scale}
-      patternUnits="userSpaceOnUse"
-      patternTransform="rotate(45)"
-    >
-      <path
-        d={`M0 0V${gap * scale}${cross ? `M0 0H${gap * scale}` : ''}`}
-        stroke="currentColor"
-        strokeWidth={width * scale * 2}
-      />
-    </pattern>
-  );
-  return (
-    <defs>
-      <pattern
-        id={`${id}-still`}
-        width={6 * scale}
-        height={6 * scale}
-        patternUnits="userSpaceOnUse"
-      >
-        <circle cx={3 * scale} cy={3 * scale} r={0.9 * scale} fill="currentColor" />
-      </pattern>
-      {lines('walk', 8, 0.6)}
-      {lines('brisk', 4.5, 0.75)}
-      {lines('jog', 4.5, 0.8, true)}
-    </defs>
-  );
-}
-
-export const fillOf = (id: string, texture: Texture): string =>
-  texture === 'run' ? 'currentColor' : `url(#${id}-${texture})`;
 
 function Ground({ shape, id, faint }: { shape: StripShape; id: string; faint?: boolean }) {
   const entries = Object.entries(shape.fills) as [Texture, string][];
@@ -171,19 +135,6 @@ function PartNames({ shape }: { shape: StripShape }) {
           {PART[part]}
         </span>
       ))}
-    </div>
-  );
-}
-
-/** Where the session is, as a share of its length, on a strip of the same box. */
-export function Marker({ share, height }: { share: number; height: number }) {
-  return (
-    <div className="marker" style={{ left: `${Math.min(100, Math.max(0, share * 100))}%`, height }}>
-      <svg width="20" height={height} viewBox={`0 0 20 ${height}`} aria-hidden="true">
-        <path d={`M10 6V${height}`} stroke="var(--paper)" strokeWidth="7" />
-        <path d="M2 0H18L10 12Z" fill="var(--accent)" stroke="var(--paper)" strokeWidth="1.5" />
-        <path d={`M10 8V${height}`} stroke="var(--accent)" strokeWidth="3" />
-      </svg>
     </div>
   );
 }

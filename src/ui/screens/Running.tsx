@@ -1,24 +1,14 @@
-import { useState, useSyncExternalStore } from 'react';
+import { useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { common } from '../../copy/common.ts';
-import { effortWords } from '../../copy/effort.ts';
 import { running } from '../../copy/running.ts';
-import { inWords, left } from '../../copy/times.ts';
-import { ms } from '../../domain/units.ts';
 import { useSession, useSettings } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
-import {
-  announcement,
-  emsOf,
-  headline,
-  holdingLine,
-  placeLine,
-  thenLine,
-  whereLine,
-} from '../parts/moment.ts';
+import { announcement, headline, placeLine, whereLine } from '../parts/moment.ts';
+import { Now } from '../parts/Now.tsx';
+import { RunStrip } from '../parts/RunStrip.tsx';
 import { Screen, useArrival } from '../parts/Screen.tsx';
-import { Marker, Strip } from '../parts/Strip.tsx';
 import { isOver, isUnderWay } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
 import { Watching } from './Watching.tsx';
@@ -84,77 +74,6 @@ function Where() {
       <p>{where}</p>
       <p className="figures">{at}</p>
     </header>
-  );
-}
-
-/** The great word, the countdown and what comes then; or why there is none. */
-export function Now() {
-  const state = useSession((s) => s.view.state);
-  const word = useSession((s) => headline(s.view));
-  const trouble = state === 'interrupted' || state === 'stalled';
-  return (
-    <section
-      className="run-now"
-      data-words={word.split(' ').length}
-      style={{ '--ems': emsOf(word) } as React.CSSProperties}
-    >
-      <h1 className={trouble ? 'run-word trouble' : 'run-word'}>{word}</h1>
-      {state === 'running' ? <Countdown /> : <Standing />}
-    </section>
-  );
-}
-
-function Countdown() {
-  const time = useSession((s) => left(s.view.left));
-  const then = useSession((s) => thenLine(s.view));
-  const effort = useSession((s) => s.view.segment?.effort);
-  const spoken = useSession((s) => inWords(ms(Math.ceil(s.view.left / 10_000) * 10_000)));
-  return (
-    <>
-      <p className="run-left figures" role="timer" aria-label={`${spoken} ${running.left}`}>
-        {time}
-      </p>
-      <p className="run-then figures">{then}</p>
-      {effort !== undefined && (
-        <p className="run-effort">
-          {running.effort(Math.round(effort / 10), effortWords(effort / 10))}
-        </p>
-      )}
-    </>
-  );
-}
-
-function Standing() {
-  const state = useSession((s) => s.view.state);
-  const holding = useSession((s) => holdingLine(s.view));
-  return (
-    <p className="run-standing">
-      {state === 'holding' && holding}
-      {state === 'interrupted' && running.interruptedBody}
-      {state === 'stalled' && running.stalledBody}
-    </p>
-  );
-}
-
-const low = window.matchMedia('(max-height: 720px)');
-const watchLow = (changed: () => void): (() => void) => {
-  low.addEventListener('change', changed);
-  return () => low.removeEventListener('change', changed);
-};
-
-function RunStrip() {
-  const height = useSyncExternalStore(watchLow, () => low.matches) ? 48 : 76;
-  const timeline = useSession((s) => s.view.timeline);
-  const share = useSession((s) => {
-    const total = s.view.timeline?.total ?? 1;
-    return Math.round((s.view.position / total) * 1000) / 1000;
-  });
-  if (timeline === undefined) return null;
-  return (
-    <div className="marked">
-      <Strip timeline={timeline} height={height} />
-      <Marker share={share} height={height - 4} />
-    </div>
   );
 }
 

@@ -13,7 +13,7 @@ interface Listening {
 export interface ListeningPage {
   /** Seconds that the browser says the track lasts. */
   readonly duration: number;
-  /** The place after a seek, and what is heard from there on, its first sample the first not 0. */
+  /** The place after a seek, and what is heard from there on. */
   listen(fromMs: number, seconds: number): Promise<{ atMs: number; samples: Float32Array }>;
   close(): Promise<void>;
 }
@@ -39,8 +39,8 @@ export async function openListeningPage(track: Uint8Array): Promise<ListeningPag
         [fromMs / 1000, seconds] as const,
       );
       const raw = Buffer.from(heard.samples, 'base64');
-      const all = new Float32Array(Uint8Array.from(raw).buffer);
-      return { atMs: heard.at * 1000, samples: all.subarray(all.findIndex((s) => s !== 0)) };
+      const recorded = new Float32Array(Uint8Array.from(raw).buffer);
+      return { atMs: heard.at * 1000, samples: withoutGaps(recorded) };
     },
     async close() {
       await browser.close();
@@ -48,6 +48,25 @@ export async function openListeningPage(track: Uint8Array): Promise<ListeningPag
       await new Promise((resolve) => server.close(resolve));
     },
   };
+}
+
+/** So many noughts in a row are never decoded sound: the quiet is noise. */
+const GAP = 16;
+
+/**
+ * A recording without the stretches in which a busy machine played nothing: the element goes on
+ * after them where it stopped.
+ */
+function withoutGaps(recorded: Float32Array): Float32Array {
+  const kept: number[] = [];
+  let noughts = 0;
+  for (const sample of recorded) {
+    noughts = sample === 0 ? noughts + 1 : 0;
+    kept.push(sample);
+    if (noughts === GAP) kept.length -= GAP;
+    else if (noughts > GAP) kept.length -= 1;
+  }
+  return Float32Array.from(kept);
 }
 
 /** The element plays into an audio graph of the track's own rate, so that nothing is resampled. */
