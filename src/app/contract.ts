@@ -5,9 +5,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Cue, Talk } from '../domain/cues/cue.ts';
 import type { Feeling, LogEntry } from '../domain/log/entry.ts';
-import type { ProgrammeProblem } from '../domain/programme/problem.ts';
 import type { Programme } from '../domain/programme/programme.ts';
-import type { Result } from '../domain/result.ts';
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
@@ -28,8 +26,6 @@ export interface ProgrammesState {
   /** Group chosen per programme id. */
   readonly chosen: Readonly<Record<string, string>>;
   chooseGroup(programmeId: string, groupId: string): Promise<void>;
-  /** Reads and keeps a programme file. On problems nothing stored changes. */
-  open(text: string): Promise<Result<Programme, readonly ProgrammeProblem[]>>;
 }
 
 // ---- settings ------------------------------------------------------------------------------

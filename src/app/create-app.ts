@@ -20,7 +20,7 @@ const LOAD_AGAIN_MS = 5000;
 export function createApp(ports: Ports): RunningApp {
   const { clock, store } = ports;
   const queue = createQueue(clock, (unsaved) => log.setState({ unsaved }));
-  const programmes = createProgrammes(clock, store, queue);
+  const programmes = createProgrammes(store, queue);
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
   const log = createLog(clock, store, queue);

@@ -1,18 +1,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Programme } from '../domain/programme/programme.ts';
-import { ok } from '../domain/result.ts';
 import type { ProgrammesState } from './contract.ts';
-import type { Clock, Store, Stored } from './ports.ts';
+import type { Store, Stored } from './ports.ts';
 import type { Queue } from './queue.ts';
 
 const reader = () => import('./programme-reader.ts');
 
 /** The programmes of this phone, and the group that the person chose in each. */
-export function createProgrammes(
-  clock: Clock,
-  store: Store,
-  queue: Queue,
-): StoreApi<ProgrammesState> {
+export function createProgrammes(store: Store, queue: Queue): StoreApi<ProgrammesState> {
   return createStore<ProgrammesState>((set, get) => ({
     ready: false,
     programmes: [],
@@ -20,15 +15,6 @@ export function createProgrammes(
     async chooseGroup(programmeId, groupId) {
       set({ chosen: { ...get().chosen, [programmeId]: groupId } });
       queue.push(() => store.putChoice(programmeId, groupId));
-    },
-    async open(text) {
-      const { readProgramme } = await reader();
-      const read = readProgramme(text);
-      if (!read.ok) return read;
-      const programme = read.value;
-      set({ programmes: [...without(get().programmes, programme.id), programme] });
-      queue.push(() => store.putProgramme({ id: programme.id, text, cameAt: clock.now() }));
-      return ok(programme);
     },
   }));
 }

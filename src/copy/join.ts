@@ -20,7 +20,8 @@ export const join = {
   partsHave: (have: readonly number[]): string =>
     `Read so far: part ${[...have].sort((a, b) => a - b).join(', part ')}. Go on with the next one.`,
   again: 'Start again',
-  refused: 'This was not taken.',
+  refused: 'This was not taken. Nothing on this phone has changed.',
+  more: (count: number): string => `And ${count} more like this.`,
   notKept: 'It could not be written to this phone. Nothing was changed. Try again.',
   leave: 'Leave it',
   weeks: 'Weeks',

@@ -13,12 +13,7 @@ export const welcome = {
   choose: 'Choose a group',
   open: (group: string): string => `Go on in ${group}`,
   file: {
-    title: 'Your leader sent you a file?',
+    title: 'Your leader sent you something?',
     open: 'Open a programme file',
-    opened: (title: string): string => `${title} is now on this phone.`,
-    refused: 'This file was not taken. Nothing on this phone has changed.',
-    tooLarge: 'The file is larger than a programme can be (256 KiB).',
-    unreadable: 'The phone could not read the file.',
-    more: (count: number): string => `And ${count} more like this.`,
   },
 } as const;

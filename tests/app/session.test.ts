@@ -4,7 +4,7 @@ import type { Store } from '../../src/app/ports.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { fail } from '../../src/domain/result.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
-import { openTab, type Tab, type TabOptions } from '../drivers/phone.ts';
+import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
 import { silentPack } from '../drivers/voice.ts';
 
 const SHORT = JSON.stringify({
@@ -37,7 +37,7 @@ async function prepared(
   medium: 'sound' | 'screen' = 'sound',
 ): Promise<Tab> {
   const tab = await openTab(options);
-  await tab.app.programmes.getState().open(SHORT);
+  await take(tab.app, SHORT);
   await settle();
   await asks(tab).prepare(CHOICE, medium);
   return tab;
@@ -708,7 +708,7 @@ describe('the pocket check', () => {
 describe('saving a session as files', () => {
   it('PLAY-26 gives sound and captions of one name, without a session being prepared', async () => {
     const tab = await openTab();
-    await tab.app.programmes.getState().open(SHORT);
+    await take(tab.app, SHORT);
     await settle();
     await tab.app.exporter.track(CHOICE, 'mp3');
     await tab.app.exporter.track(CHOICE, 'vtt');

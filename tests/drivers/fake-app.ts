@@ -140,10 +140,6 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
       asked.push(['chooseGroup', id, group]);
       set((state) => ({ chosen: { ...state.chosen, [id]: group } }));
     },
-    open: async (text) => {
-      asked.push(['open', text]);
-      return { ok: true, value: DEMO };
-    },
     ...options.programmes,
   }));
   const settings = createStore<SettingsState>()((set) => ({

@@ -132,3 +132,9 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
     },
   };
 }
+
+/** Opens a programme's text and keeps it, as a person does who answers yes. */
+export async function take(app: Pick<RunningApp, 'received'>, text: string): Promise<void> {
+  await app.received.getState().open(text);
+  await app.received.getState().accept('keep');
+}

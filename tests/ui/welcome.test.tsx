@@ -3,45 +3,39 @@ import { describe, expect, it } from 'vitest';
 import { common } from '../../src/copy/common.ts';
 import { install } from '../../src/copy/install.ts';
 import { installSteps } from '../../src/copy/install-steps.ts';
+import { join } from '../../src/copy/join.ts';
 import { programmeProblem } from '../../src/copy/programme.ts';
 import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import type { ProgrammeProblem } from '../../src/domain/programme/problem.ts';
-import { PROGRAMME_MAX_BYTES } from '../../src/domain/programme/programme.ts';
-import { DEMO } from '../drivers/fake-app.ts';
 import { STATES } from '../drivers/gallery/states.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
 const file = (content: string) => new File([content], 'p.json', { type: 'application/json' });
-const pick = async (content: string) =>
-  user.upload(await screen.findByLabelText(welcome.file.open), file(content));
 
 describe('the welcome', () => {
-  it('UI-13 a programme file is read and leads to its groups', async () => {
+  it('UI-13 a file is opened on the page where it is looked at before it is kept', async () => {
     const app = show('/start');
-    await pick('{"a":1}');
-    expect(askedFor(app, 'open')).toEqual([['{"a":1}']]);
-    expect(here()).toBe(`/p/${DEMO.id}/groups`);
+    await user.upload(await screen.findByLabelText(welcome.file.open), file('{"a":1}'));
+    expect(askedFor(app, 'received.openFile')).toEqual([['application/json']]);
+    expect(here()).toBe('/join');
   });
 
   it('UI-13 a file that is refused says why, place by place, and that nothing changed', async () => {
-    const error: readonly ProgrammeProblem[] = [
+    const problems: readonly ProgrammeProblem[] = [
       { code: 'type', path: 'weeks[1].effort', detail: { expected: 'number' } },
       { code: 'group-unknown', path: 'weeks[2].sessions.owl', detail: { groups: 'wren' } },
     ];
-    show('/start', { programmes: { open: async () => ({ ok: false, error }) } });
-    await pick('{}');
-    expect(await screen.findByText(welcome.file.refused)).toBeDefined();
-    for (const problem of error) expect(screen.getByText(programmeProblem(problem))).toBeDefined();
-    expect(here()).toBe('/start');
-  });
-
-  it('UI-13 a file that is too large is not even read', async () => {
-    const app = show('/start');
-    await pick('x'.repeat(PROGRAMME_MAX_BYTES + 1));
-    expect(await screen.findByText(welcome.file.tooLarge)).toBeDefined();
-    expect(askedFor(app, 'open')).toEqual([]);
+    show('/join', {
+      received: { received: { name: 'refused', problem: { code: 'programme', problems } } },
+    });
+    expect(await screen.findByText(join.refused)).toBeDefined();
+    const told = screen
+      .getAllByRole('alert')
+      .map((alert) => alert.textContent)
+      .join(' ');
+    for (const problem of problems) expect(told).toContain(programmeProblem(problem));
   });
 
   it('UI-14 inside another app the page says what will not work and how to open it', async () => {

@@ -5,6 +5,8 @@ import { cameLine } from '../../copy/came.ts';
 import { common } from '../../copy/common.ts';
 import { exchangeProblem } from '../../copy/exchange.ts';
 import { choiceSaid, join, verdictSaid } from '../../copy/join.ts';
+import { programmeProblem } from '../../copy/programme.ts';
+import type { ProgrammeProblem } from '../../domain/programme/problem.ts';
 import { useApp, useDevice, useReceived } from '../app-context.tsx';
 import { PickFile } from '../parts/PickFile.tsx';
 import { Scanner } from '../parts/Scanner.tsx';
@@ -66,6 +68,7 @@ function Ways() {
               <strong>{join.refused}</strong>
             </p>
             <p>{exchangeProblem(state.problem)}</p>
+            <OtherReasons problems={state.problem.problems?.slice(1) ?? []} />
           </div>
         )}
       </div>
@@ -132,6 +135,25 @@ function Ways() {
           onPick={(file) => void store.getState().openFile(file)}
         />
       </section>
+    </>
+  );
+}
+
+/** How many more are told at once: the first ones usually explain the rest. */
+const MORE_SHOWN = 4;
+
+function OtherReasons({ problems }: { problems: readonly ProgrammeProblem[] }) {
+  const rest = problems.length - MORE_SHOWN;
+  return (
+    <>
+      {problems.length > 0 && (
+        <ul className="bullets">
+          {problems.slice(0, MORE_SHOWN).map((problem) => (
+            <li key={programmeProblem(problem)}>{programmeProblem(problem)}</li>
+          ))}
+        </ul>
+      )}
+      {rest > 0 && <p>{join.more(rest)}</p>}
     </>
   );
 }

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { before } from '../../../src/copy/before.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { felt } from '../../../src/copy/felt.ts';
+import { join } from '../../../src/copy/join.ts';
 import { running, wrong } from '../../../src/copy/running.ts';
 import { settings } from '../../../src/copy/settings.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
@@ -49,8 +50,9 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   await page.getByText(welcome.what).waitFor();
   await stop('welcome', false);
   await openFile(page, 'programme.json', '{ "format": "towpath-programme/1" }');
-  await page.getByText(welcome.file.refused).waitFor();
+  await page.getByText(join.refused).waitFor();
   await stop('file refused', false);
+  await go(page, '/start');
   await followMarshMile(page);
   await stop('weeks', false);
   await go(page, '/p/marsh-mile/groups');

@@ -4,6 +4,7 @@ import { before } from '../../../src/copy/before.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { groups } from '../../../src/copy/groups.ts';
 import { install } from '../../../src/copy/install.ts';
+import { choiceSaid } from '../../../src/copy/join.ts';
 import { running } from '../../../src/copy/running.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
 import type { Site } from './site.ts';
@@ -23,7 +24,7 @@ export async function visit(page: Page, site: Site): Promise<void> {
   await page.getByText(install.offlineReady).waitFor();
 }
 
-/** Gives a file to "open a programme file". */
+/** Gives a file to "open a programme file", which leads to the page where it is looked at. */
 export async function openFile(page: Page, name: string, body?: string | Buffer): Promise<void> {
   const file =
     body === undefined
@@ -35,6 +36,7 @@ export async function openFile(page: Page, name: string, body?: string | Buffer)
 /** Takes the short programme and a group in it. */
 export async function followMarshMile(page: Page, group = 'Wren'): Promise<void> {
   await openFile(page, 'marsh-mile.json');
+  await button(page, choiceSaid('keep', 'new', 1).name).click();
   await button(page, groups.choose(group)).click();
   await page.getByRole('heading', { level: 1, name: 'A mile on the marsh' }).waitFor();
 }

@@ -114,17 +114,20 @@ const ready = { chosen, settings: read };
 export const STATES: Readonly<Record<string, GalleryState>> = {
   welcome: { path: '/', options: {} },
   'welcome-embedded': { path: '/', options: { device: { embedded: true } } },
-  'welcome-refused': {
-    path: '/',
+  'join-refused': {
+    path: '/join',
     options: {
-      programmes: {
-        open: async () => ({
-          ok: false,
-          error: [
-            { code: 'type', path: 'weeks[1].effort', detail: { expected: 'number' } },
-            { code: 'group-unknown', path: 'weeks[2].sessions.owl', detail: { groups: 'wren' } },
-          ],
-        }),
+      received: {
+        received: {
+          name: 'refused',
+          problem: {
+            code: 'programme',
+            problems: [
+              { code: 'type', path: 'weeks[1].effort', detail: { expected: 'number' } },
+              { code: 'group-unknown', path: 'weeks[2].sessions.owl', detail: { groups: 'wren' } },
+            ],
+          },
+        },
       },
     },
   },
