@@ -74,8 +74,8 @@ export default defineConfig({
           include: ['tests/journeys/**/*.test.ts'],
           testTimeout: 5 * MINUTE,
           hookTimeout: 2 * MINUTE,
-          // Two browsers on two cores: real time must stay real.
-          maxWorkers: 2,
+          // A browser that plays hardly works: three of them leave two cores time to spare.
+          maxWorkers: 3,
         },
       },
     ],

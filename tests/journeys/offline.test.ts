@@ -95,6 +95,23 @@ journey('REAL-8 with a damaged voice Start is not offered and the silent session
   expect(await j.page.getByRole('timer').innerText()).not.toBe(first);
 });
 
+journey(
+  'REAL-8 without the voice Start is not offered and the silent session is',
+  async (j) => {
+    j.site.lose(voiceFile(j.site.files));
+    await j.page.goto(j.site.url);
+    await followMarshMile(j.page);
+    await go(j.page, '/p/marsh-mile/1/1');
+    await button(j.page, before.readFirst).click();
+    await button(j.page, cautions.read).click();
+    await j.page.getByText(before.missing).waitFor();
+    expect(await button(j.page, before.start).count()).toBe(0);
+    await button(j.page, before.goSilent).click();
+    await start(j.page);
+  },
+  { expected: /404|No offline use|bad-precaching/ },
+);
+
 journey('REAL-8 a damaged voice is mended by fetching it again', async (j) => {
   const pack = voiceFile(j.site.files);
   j.site.replace(pack, Buffer.alloc(50_000, 7));

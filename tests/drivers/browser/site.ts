@@ -14,6 +14,8 @@ export interface Site {
   readonly asked: readonly string[];
   /** Gives other bytes for a path from now on; null gives the real ones back. */
   replace(path: string, body: string | Uint8Array | null): void;
+  /** Answers a path with "not found" from now on. */
+  lose(path: string): void;
   /** Sends a path slowly: this many bytes a second. */
   slow(path: string, bytesPerSecond: number): void;
   /** Ends every connection and takes no more: the network is gone. */
@@ -30,6 +32,7 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
   const base = options.base ?? '/';
   const replaced = new Map<string, string | Uint8Array>();
   const slowed = new Map<string, number>();
+  const lost = new Set<string>();
   const asked: string[] = [];
   const sockets = new Set<Socket>();
 
@@ -43,7 +46,9 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
     asked.push(path);
     const other = replaced.get(path);
     const rate = slowed.get(path);
-    if (other !== undefined) {
+    if (lost.has(path)) {
+      response.writeHead(404).end();
+    } else if (other !== undefined) {
       const type = TYPES[extname(path)] ?? 'application/octet-stream';
       response.writeHead(200, { 'Content-Type': type, 'Cache-Control': 'no-cache' }).end(other);
     } else if (rate !== undefined) {
@@ -71,6 +76,7 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
     asked,
     replace: (path, body) =>
       void (body === null ? replaced.delete(path) : replaced.set(path, body)),
+    lose: (path) => void lost.add(path),
     slow: (path, bytesPerSecond) => void slowed.set(path, bytesPerSecond),
     cut,
     restore: () => listen(server, port),
