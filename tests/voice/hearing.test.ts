@@ -73,7 +73,7 @@ describe('the changes of the demo programme', () => {
     [5, 95],
     [0, 60],
   ])(
-    'VOICE-10 are understood in pink noise %i dB below the voice, %i %% or more',
+    'VOICE-10 are understood in pink noise %i dB below the voice: %i in 100 or more',
     async (snr, least) => {
       const result = await score(phrases, sounds, snr, SEEDS);
       console.log(report('demo, five seeds', result));
@@ -89,7 +89,7 @@ describe('100 instructions at random', () => {
     [CLEAR, 98],
     [5, 92],
     [0, 60],
-  ])('VOICE-10 are understood at %d dB, %i %% or more', async (snr, least) => {
+  ])('VOICE-10 are understood at %d dB: %i in 100 or more', async (snr, least) => {
     const result = await score(
       phrases,
       hear(clipsOf(phrases), pack),

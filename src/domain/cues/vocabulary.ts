@@ -107,12 +107,10 @@ const PHRASES: Record<ClipId, ClipSpec> = {
   'phrase.sample': plain('This is how it will sound.'),
 };
 
-/** Said otherwise than written: alone, "stretch" is heard as "stand" and "slow walk" as "walk". */
+/** Said otherwise than written, because "stretch" is heard as "stand" in noise. */
 const SAID_ALONE: Partial<Record<Activity, ClipSpec>> = {
   stand: plain('stand still'),
   stretch: plain('stretching'),
-  'slow walk': { say: 'slow, walk', text: 'slow walk', join: 'none' },
-  'strong run': { say: 'strong, run', text: 'strong run', join: 'none' },
 };
 
 const EFFORTS: Record<ClipId, ClipSpec> = {

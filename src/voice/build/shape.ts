@@ -80,7 +80,8 @@ export function level(samples: Float64Array, lufs: number, ceilingDb: number): F
   let gainDb = 0;
   let levelled = samples;
   for (let turn = 0; turn < 5; turn += 1) {
-    gainDb += lufs - loudnessOf(levelled);
+    const { start, end } = soundIn(levelled, BEGINS_DB);
+    gainDb += lufs - loudnessOf(levelled.subarray(start, end));
     const gain = gainOf(gainDb);
     levelled = limit(
       samples.map((s) => s * gain),

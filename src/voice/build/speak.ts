@@ -11,30 +11,22 @@ export interface Spoken {
   readonly to: number;
 }
 
-/** Ends of phones as flite prints them: "pau:0.164 r:0.261 ... pau:1.325". */
-function phones(printed: string): { from: number; to: number } {
-  const ends = [...printed.matchAll(/(\S+):([\d.]+)/g)].map(([, name, end]) => ({
-    pause: name === 'pau',
-    end: Number(end),
-  }));
-  const first = ends.findIndex((phone) => !phone.pause);
-  const last = ends.findLast((phone) => !phone.pause);
-  if (first < 0 || last === undefined) throw new Error(`no phones in: ${printed}`);
-  return { from: ends[first - 1]?.end ?? 0, to: last.end };
+interface Phone {
+  readonly from: number;
+  readonly to: number;
 }
 
-function flite(text: string, wav: string, { voice, stretch }: VoiceSettings): string {
-  const features = ['--setf', `duration_stretch=${stretch}`];
-  return run('flite', [
-    '-voice',
-    voice,
-    ...features,
-    '-psdur',
-    '-t',
-    text,
-    '-o',
-    wav,
-  ]).out.toString();
+/** Phones as flite prints them, "pau:0.164 r:0.261 ... pau:1.325" by their ends, without pauses. */
+function phonesIn(printed: string): Phone[] {
+  const marks = [...printed.matchAll(/(\S+):([\d.]+)/g)];
+  return marks.flatMap(([, name, end], i) =>
+    name === 'pau' ? [] : [{ from: Number(marks[i - 1]?.[2] ?? 0), to: Number(end) }],
+  );
+}
+
+function flite(text: string, wav: string, { voice, stretch }: VoiceSettings): Phone[] {
+  const how = ['-voice', voice, '--setf', `duration_stretch=${stretch}`, '-psdur'];
+  return phonesIn(run('flite', [...how, '-t', text, '-o', wav]).out.toString());
 }
 
 /** Points of the compressor's curve as sox wants them: straight to the knee, then one in `ratio`. */
@@ -46,6 +38,7 @@ export const outdoors = (s: VoiceSettings): string[] => [
   ...['gain', '-n', '-20'],
   ...['highpass', '-2', String(s.highPassHz)],
   ...(s.trebleDb === 0 ? [] : ['treble', String(s.trebleDb), String(s.trebleHz)]),
+  ...(s.softenDb === 0 ? [] : ['treble', String(s.softenDb), String(s.softenHz)]),
   ...(s.ratio === 1
     ? []
     : [
@@ -63,15 +56,23 @@ export function speak(text: string, settings: VoiceSettings): Spoken {
   const folder = mkdtempSync(join(tmpdir(), 'voice-'));
   try {
     const wav = join(folder, 'spoken.wav');
-    const { from, to } = phones(flite(text, wav, settings));
+    const phones = flite(text, wav, settings);
+    const [first, last] = [phones[0], phones.at(-1)];
+    if (first === undefined || last === undefined) throw new Error(`nothing was said: ${text}`);
     const shaped = join(folder, 'shaped.raw');
     run('sox', [
       ...['-D', wav, ...soxRaw(RATE), shaped],
+      ...['speed', String(settings.deepen)],
       ...['rate', '-h', String(RATE)],
       ...outdoors(settings),
       ...['gain', '-n', '-3'],
     ]);
-    return { samples: samplesOf(readFileSync(shaped)), from, to };
+    const slower = settings.deepen;
+    return {
+      samples: samplesOf(readFileSync(shaped)),
+      from: first.from / slower,
+      to: last.to / slower,
+    };
   } finally {
     rmSync(folder, { recursive: true });
   }
