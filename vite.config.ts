@@ -38,14 +38,19 @@ function askEarly(): Plugin {
         );
         if (pieces.length !== FIRST_NEEDED.length) throw new Error(`not found: ${FIRST_NEEDED}`);
         const entries = new Set(chunks.filter(({ isEntry }) => isEntry).map((one) => one.fileName));
-        const files = new Set(pieces.flatMap(({ fileName, imports }) => [fileName, ...imports]));
-        return [...files]
-          .filter((file) => !entries.has(file))
-          .map((file) => ({
-            tag: 'link',
-            attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
-            injectTo: 'head',
-          }));
+        const files = new Set<string>();
+        const add = (file: string): void => {
+          if (entries.has(file) || files.has(file)) return;
+          files.add(file);
+          for (const next of chunks.find(({ fileName }) => fileName === file)?.imports ?? [])
+            add(next);
+        };
+        for (const { fileName } of pieces) add(fileName);
+        return [...files].map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+          injectTo: 'head',
+        }));
       },
     },
   };

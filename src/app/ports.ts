@@ -164,12 +164,18 @@ export interface Updates {
   setBusy(busy: boolean): void;
 }
 
-export interface Ports {
-  readonly clock: Clock;
-  readonly store: Store;
+/** What a session is carried by and shown on outside the page. */
+export interface PlayerPorts {
   readonly sound: Transport;
   readonly screen: Transport;
   readonly lockScreen: LockScreen;
+}
+
+export interface Ports {
+  readonly clock: Clock;
+  readonly store: Store;
+  /** Fetched with the session's machinery: nobody's first screen plays anything. */
+  readonly player: () => Promise<PlayerPorts>;
   readonly presence: Presence;
   readonly device: Device;
   readonly pack: PackSource;

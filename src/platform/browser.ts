@@ -1,9 +1,5 @@
 import type { Ports, Updates } from '../app/ports.ts';
-import { createLockScreen } from './audio/lock-screen.ts';
 import { createPackSource, type PackAddresses } from './audio/pack.ts';
-import { listenToPage } from './audio/page.ts';
-import { createScreenClock } from './audio/screen.ts';
-import { createSound } from './audio/sound.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
 import { createFileShare } from './share/files.ts';
@@ -36,9 +32,7 @@ export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
     clock: systemClock,
     store: createStore(connection),
     exchange: async () => (await import('./exchange.ts')).createExchangePorts(connection),
-    sound: createSound(),
-    screen: createScreenClock(systemClock, listenToPage),
-    lockScreen: createLockScreen(artwork),
+    player: async () => (await import('./audio/player.ts')).createPlayerPorts(artwork),
     presence: createPresence(navigator.locks),
     device: createDevice(),
     pack: createPackSource(pack),

@@ -73,9 +73,7 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
       later: (time, job) => clock.later(time, () => alive && job()),
     },
     store,
-    sound,
-    screen: createScreenClock(clock, () => {}),
-    lockScreen,
+    player: async () => ({ sound, screen: createScreenClock(clock, () => {}), lockScreen }),
     presence: {
       hold: () => {},
       release: () => {},

@@ -14,9 +14,9 @@ export function createLaterSession(ports: Ports, around: Around): SessionPart {
 
   /** A failed try (no signal on a first visit) does not spoil the next one. */
   const machinery = (): Promise<SessionPart> => {
-    asked ??= import('./session-store.ts').then(
-      ({ createSession }) => {
-        const part = createSession(ports, around);
+    asked ??= Promise.all([import('./session-store.ts'), ports.player()]).then(
+      ([{ createSession }, player]) => {
+        const part = createSession({ ...ports, ...player }, around);
         store.setState(part.store.getState(), true);
         part.store.subscribe((state) => store.setState(state, true));
         return part;

@@ -11,7 +11,7 @@ import type {
 } from '../contract.ts';
 import { showEntries, showStoredEntries } from '../log.ts';
 import type { PackHolder } from '../pack.ts';
-import type { Ports, StoredJournal } from '../ports.ts';
+import type { PlayerPorts, Ports, StoredJournal } from '../ports.ts';
 import { stamp } from './draft.ts';
 import { IDLE_VIEW } from './idle-view.ts';
 import { createKeeper } from './keeper.ts';
@@ -42,7 +42,7 @@ export interface SessionPart {
 }
 
 /** The one session of this tab: prepared, run, recovered, and told to the screens. */
-export function createSession(ports: Ports, around: Around): SessionPart {
+export function createSession(ports: Ports & PlayerPorts, around: Around): SessionPart {
   const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;

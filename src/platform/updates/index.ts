@@ -1,24 +1,40 @@
-import { createUpdates, type Updates } from './updates.ts';
-import { registerWorker } from './worker.ts';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Updates, UpdatesView } from './updates.ts';
 
-export type { Updates } from './updates.ts';
+/** The updates, and what the app may tell them from its first moment on. */
+export interface StartedUpdates {
+  readonly store: StoreApi<UpdatesView>;
+  setBusy(busy: boolean): void;
+}
 
 /**
- * The updates of this page, over the browser's own service worker.
+ * The updates of this page. Nobody's first screen needs them, so what does the work is fetched
+ * once the page has loaded; until then nothing is offered and a session that began is remembered.
  *
  * @param presence tells whether another tab runs a session, where the browser can know
  */
-export function startUpdates(presence: { isFree(): Promise<boolean> }): Updates {
-  // Without locks a tab knows of its own session only; holding every update back would be worse.
-  const nobodyRuns = async (): Promise<boolean> => !('locks' in navigator) || presence.isFree();
-  const updates = createUpdates(
-    registerWorker(),
-    nobodyRuns,
-    () => location.reload(),
-    (milliseconds, job) => setTimeout(job, milliseconds),
-  );
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') updates.look(Date.now());
-  });
-  return updates;
+export function startUpdates(presence: { isFree(): Promise<boolean> }): StartedUpdates {
+  const nothing = { offlineReady: false, waiting: false, apply: () => {} };
+  const store = createStore<UpdatesView>(() => nothing);
+  let busy = false;
+  let updates: Updates | undefined;
+
+  const take = async (): Promise<void> => {
+    const { updatesInBrowser } = await import('./in-browser.ts');
+    updates = updatesInBrowser(presence);
+    updates.store.subscribe((view) => store.setState(view, true));
+    store.setState(updates.store.getState(), true);
+    updates.setBusy(busy);
+  };
+  const whenLoaded = (): void => void take().catch((error) => console.warn('No updates:', error));
+  if (document.readyState === 'complete') whenLoaded();
+  else window.addEventListener('load', whenLoaded, { once: true });
+
+  return {
+    store,
+    setBusy(now) {
+      busy = now;
+      updates?.setBusy(now);
+    },
+  };
 }
