@@ -20,6 +20,8 @@ export async function coldStart(): Promise<Table> {
       const browser = await openBrowser(profile);
       const page = await browser.tab();
       const session = await browser.context.newCDPSession(page);
+      // The browser's own start is over by then: what is measured is the app's.
+      await page.waitForTimeout(3000);
       await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
       await page.addInitScript(noteWhenUsable);
       await page.goto(site.url);
