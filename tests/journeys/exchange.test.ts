@@ -23,7 +23,8 @@ async function look(page: Page, name: string): Promise<void> {
   mkdirSync(PICTURES, { recursive: true });
   for (const width of [1200, 320, 390]) {
     await page.setViewportSize({ width, height: 844 });
-    expect(await stickingOut(page), `${name} at ${width} px`).toEqual([]);
+    // Strips take the new width a moment after the page has it.
+    await expect.poll(() => stickingOut(page), { message: `${name} at ${width} px` }).toEqual([]);
     if (width !== 320)
       await page.screenshot({ path: path(PICTURES, `${name}-${width}.png`), fullPage: true });
   }
