@@ -25,7 +25,10 @@ export async function coldStart(): Promise<Table> {
       await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
       await page.addInitScript(noteWhenUsable);
       await page.goto(site.url);
-      await page.waitForFunction(() => 'usableAt' in window);
+      await page.waitForFunction(
+        () =>
+          'usableAt' in window && performance.getEntriesByName('first-contentful-paint').length > 0,
+      );
       runs.push(
         await page.evaluate(() => ({
           painted:
