@@ -65,14 +65,13 @@ describe('the changes of the demo programme', () => {
     for (const decoder of ['ffmpeg', 'mpg123'] as const) {
       const result = await score(phrases, hear(clipsOf(phrases), pack, decoder), CLEAR, [0]);
       console.log(report(`demo, ${decoder}`, result));
-      // One of the 39, "walk, thirty seconds", is heard as thirty-five: 97.4 is what is reached.
-      expect(percent(result)).toBeGreaterThanOrEqual(97);
+      expect(percent(result)).toBeGreaterThanOrEqual(98);
     }
   });
 
   it.each([
-    [5, 95],
-    [0, 60],
+    [5, 98],
+    [0, 92],
   ])(
     'VOICE-10 are understood in pink noise %i dB below the voice: %i in 100 or more',
     async (snr, least) => {
@@ -88,14 +87,14 @@ describe('100 instructions at random', () => {
 
   it.each([
     [CLEAR, 98],
-    [5, 92],
-    [0, 60],
+    [5, 98],
+    [0, 85],
   ])('VOICE-10 are understood at %d dB: %i in 100 or more', async (snr, least) => {
     const result = await score(
       phrases,
       hear(clipsOf(phrases), pack),
       snr,
-      snr === CLEAR ? [0] : SEEDS,
+      snr === CLEAR ? [0] : SEEDS.slice(0, 3),
     );
     console.log(report('at random', result));
     expect(percent(result)).toBeGreaterThanOrEqual(least);

@@ -29,7 +29,7 @@ export interface VoiceSettings {
 
 export const SETTINGS: VoiceSettings = {
   voice: 'slt',
-  stretch: 0.9,
+  stretch: 0.95,
   deepen: 0.9,
   highPassHz: 500,
   trebleDb: 10,
