@@ -6,6 +6,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Cue, Talk } from '../domain/cues/cue.ts';
 import type { Feeling, LogEntry } from '../domain/log/entry.ts';
 import type { Programme } from '../domain/programme/programme.ts';
+import type { Gap, LaneName, Medium, Purpose, StateName } from '../domain/session/session.ts';
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
@@ -74,33 +75,15 @@ export interface PackStore {
 
 // ---- the session ---------------------------------------------------------------------------
 
-export type Medium = 'sound' | 'screen';
+export type { Medium };
 
-export type PlayerState =
-  | 'idle'
-  | 'composing'
-  | 'ready'
-  | 'running'
-  | 'holding'
-  | 'interrupted'
-  | 'stalled'
-  | 'finished'
-  | 'ended-early';
-
-export type LaneName = 'session' | 'one-more' | 'cool-down' | 'holding';
-
-/** A stretch of wall time in which the sound did not move. */
-export interface Gap {
-  readonly stoppedAt: number;
-  readonly cameBackAt: number;
-  readonly position: Ms;
-}
+export type PlayerState = 'idle' | 'composing' | StateName;
 
 /** Everything a screen shows of the session at one moment. */
 export interface SessionView {
   readonly state: PlayerState;
   readonly medium: Medium;
-  readonly purpose: 'session' | 'pocket-check';
+  readonly purpose: Purpose;
   readonly choice?: Choice;
   readonly programmeTitle: string;
   readonly groupName: string;
@@ -130,7 +113,7 @@ export interface SessionView {
     /** Present for 10 s after a skip or walk-now. */
     readonly undo: 'skip' | 'walk-now' | null;
   };
-  readonly gap?: Gap;
+  readonly gap?: Omit<Gap, 'lost'>;
   /** True while "something is wrong" is open (the session is holding). */
   readonly wrong: boolean;
   /** Storage could not be written: the session goes on from memory. */

@@ -1,9 +1,8 @@
 import { planCues } from '../domain/cues/plan-cues.ts';
 import { toWebVtt } from '../domain/exchange/captions.ts';
 import { composeExport } from '../domain/track/compose.ts';
-import type { VoicePack } from '../domain/track/pack.ts';
+import { clipLengths, type VoicePack } from '../domain/track/pack.ts';
 import type { Choice, ProgrammesState, Settings } from './contract.ts';
-import { lengthsOf } from './session/clip-lengths.ts';
 import { draftOf } from './session/draft.ts';
 
 /** What a session's file is called, its kind and what is in it; nothing for an unknown session. */
@@ -24,7 +23,7 @@ export function exportTrack(
   const draft = draftOf(programmes, choice);
   if (draft === undefined) return undefined;
   const { timeline, reminders, about } = draft;
-  const lengths = lengthsOf(voice);
+  const lengths = clipLengths(voice.manifest);
   const cues = planCues(timeline, { talk, reminders, target: about.target, lengths });
   const name = `${nameOf(choice)}.${what}`;
   return what === 'mp3'

@@ -25,6 +25,8 @@ export const common = {
     title: 'A session is under way.',
     go: 'Back to it',
   },
+  unsaved:
+    'This phone cannot store anything just now. What you did is kept in memory and written as soon as that works. Keep this page open.',
   broken: {
     title: 'This page failed',
     body: 'What was saved is safe. A running session goes on in sound.',

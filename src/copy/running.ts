@@ -46,6 +46,9 @@ export const running = {
   gapTitle: 'There was a gap',
   gap: (stopped: string, back: string, minute: number): string =>
     `The sound stopped at ${stopped} and came back at ${back}. You were at minute ${minute}. Go on from minute ${minute}, or catch up?`,
+  gapStillTitle: 'The sound has stopped',
+  gapStill: (stopped: string, minute: number): string =>
+    `The sound stopped at ${stopped} and is still silent. You were at minute ${minute}. Go on from minute ${minute}, or catch up?`,
   gapGoOn: (minute: number): string => `Go on from minute ${minute}`,
   gapCatchUp: 'Catch up',
   unsaved:

@@ -15,6 +15,7 @@ import type {
 } from '../../src/app/contract.ts';
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import type { PublishingState, ReceivedState } from '../../src/app/exchange-contract.ts';
+import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
@@ -25,36 +26,6 @@ import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
 const read = readProgramme(DEMO_PROGRAMME_TEXT);
 if (!read.ok) throw new Error('the demo programme is not a programme');
 export const DEMO = read.value;
-
-export const NO_OFFERS: SessionView['offers'] = {
-  hold: false,
-  goOn: false,
-  oneMore: false,
-  walkNow: false,
-  skip: false,
-  back: false,
-  coolDown: null,
-  undo: null,
-};
-
-export const IDLE: SessionView = {
-  state: 'idle',
-  medium: 'sound',
-  purpose: 'session',
-  programmeTitle: '',
-  groupName: '',
-  planText: '',
-  target: 0,
-  lane: 'session',
-  position: ms(0),
-  left: ms(0),
-  caption: '',
-  offers: NO_OFFERS,
-  wrong: false,
-  unsaved: false,
-  busyElsewhere: false,
-  awake: false,
-};
 
 export const SETTINGS: Settings = {
   talk: 'usual',
@@ -83,7 +54,7 @@ export function viewAt(choice: Choice, at: number, more: Partial<SessionView> = 
   const segment = segmentAt(timeline, position);
   const next = segment && timeline.segments[segment.index + 1];
   return {
-    ...IDLE,
+    ...IDLE_VIEW,
     state: 'running',
     choice,
     programmeTitle: DEMO.title,
@@ -95,7 +66,7 @@ export function viewAt(choice: Choice, at: number, more: Partial<SessionView> = 
     ...(segment ? { segment } : {}),
     left: ms(segment ? segment.end - position : 0),
     ...(next ? { next } : {}),
-    offers: { ...NO_OFFERS, hold: true, skip: true, back: true, coolDown: 'jump' },
+    offers: { ...NOTHING_OFFERED, hold: true, skip: true, back: true, coolDown: 'jump' },
     ...more,
   };
 }
@@ -154,14 +125,14 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     retry: later('retry'),
   }));
   const session = createStore<SessionStore>()((set) => ({
-    view: options.view ?? IDLE,
+    view: options.view ?? IDLE_VIEW,
     prepare: async (choice, medium) => {
       asked.push(['prepare', choice, medium]);
       set({ view: { ...viewAt(choice, 0), state: 'ready', medium } });
     },
     preparePocketCheck: async () => {
       asked.push(['preparePocketCheck']);
-      set({ view: { ...IDLE, purpose: 'pocket-check', state: 'ready' } });
+      set({ view: { ...IDLE_VIEW, purpose: 'pocket-check', state: 'ready' } });
     },
     start: note('start'),
     playCueNow: note('playCueNow'),

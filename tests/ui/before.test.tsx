@@ -2,10 +2,11 @@ import { screen } from '@testing-library/react';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PackState, PlayerState, Settings } from '../../src/app/contract.ts';
+import { IDLE_VIEW } from '../../src/app/session/idle-view.ts';
 import { before } from '../../src/copy/before.ts';
 import { cautions } from '../../src/copy/cautions.ts';
 import { nextStep } from '../../src/ui/parts/next-step.ts';
-import { DEMO, IDLE, SETTINGS } from '../drivers/fake-app.ts';
+import { DEMO, SETTINGS } from '../drivers/fake-app.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
 const PATH = `/p/${DEMO.id}/1/1`;
@@ -115,7 +116,7 @@ describe('the session before it starts', () => {
     show(PATH, {
       chosen,
       settings: ready,
-      view: { ...IDLE, busyElsewhere: true },
+      view: { ...IDLE_VIEW, busyElsewhere: true },
       session: { prepare: async () => undefined },
     });
     expect(await screen.findByText(before.elsewhere)).toBeDefined();

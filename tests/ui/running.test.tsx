@@ -1,11 +1,13 @@
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { SessionView } from '../../src/app/contract.ts';
+import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import { STOP_SIGNS } from '../../src/copy/cautions.ts';
+import { common } from '../../src/copy/common.ts';
 import { running, wrong } from '../../src/copy/running.ts';
 import { ms } from '../../src/domain/units.ts';
 import { PRESS_MS } from '../../src/ui/parts/PressLong.tsx';
-import { NO_OFFERS, SETTINGS, viewAt } from '../drivers/fake-app.ts';
+import { SETTINGS, viewAt } from '../drivers/fake-app.ts';
 import { CURLEW, STATES } from '../drivers/gallery/states.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
@@ -16,7 +18,14 @@ afterEach(() => {
 /** 12:08 into the session: the second minute of the third run (5 + 2 x 3 + 1 min, by hand). */
 const RUN = viewAt(CURLEW, 728_000, {
   caption: 'Run. Two minutes.',
-  offers: { ...NO_OFFERS, hold: true, walkNow: true, skip: true, back: true, coolDown: 'jump' },
+  offers: {
+    ...NOTHING_OFFERED,
+    hold: true,
+    walkNow: true,
+    skip: true,
+    back: true,
+    coolDown: 'jump',
+  },
 });
 const open = (view: SessionView = RUN) => show('/run', { view, settings: SETTINGS });
 const button = (name: string) => screen.findByRole('button', { name });
@@ -93,7 +102,7 @@ describe('the running screen', () => {
       ['interrupted', running.interruptedBody],
       ['stalled', running.stalledBody],
     ] as const) {
-      const app = open({ ...RUN, state, offers: { ...NO_OFFERS, goOn: true } });
+      const app = open({ ...RUN, state, offers: { ...NOTHING_OFFERED, goOn: true } });
       expect(await screen.findByText(text)).toBeDefined();
       await user.click(await button(running.goOn));
       expect(askedFor(app, 'goOn')).toHaveLength(1);
@@ -158,7 +167,7 @@ describe('ending a session', () => {
 
 describe('trouble on the way', () => {
   it('UI-6 something is wrong: stop signs and how to get help, none answered with go on', async () => {
-    const offers = { ...NO_OFFERS, goOn: true, coolDown: 'jump' as const };
+    const offers = { ...NOTHING_OFFERED, goOn: true, coolDown: 'jump' as const };
     const app = open({ ...RUN, state: 'holding', wrong: true, offers });
     const dialog = within(await screen.findByRole('dialog', { name: wrong.title }));
     for (const sign of STOP_SIGNS) expect(dialog.getByText(sign)).toBeDefined();
@@ -180,6 +189,23 @@ describe('trouble on the way', () => {
     ).toBeDefined();
     await user.click(await button(running.gapCatchUp));
     expect(askedFor(app, 'afterGap')).toEqual([['catch-up']]);
+  });
+
+  it.each(['interrupted', 'stalled'] as const)(
+    'UI-7 a sound that is still away is not said to have come back (%s)',
+    async (state) => {
+      const stoppedAt = new Date(2027, 2, 1, 12, 31).getTime();
+      const cameBackAt = stoppedAt + 60_000;
+      open({ ...RUN, state, gap: { stoppedAt, cameBackAt, position: ms(8 * 60_000 + 5000) } });
+      expect(await screen.findByText(/stopped at 12:31 and is still silent/)).toBeDefined();
+      expect(screen.queryByText(/came back/)).toBeNull();
+    },
+  );
+
+  it('UI-7 an answer or an ended session that waits for storage is said on every page', async () => {
+    const app = show('/done');
+    act(() => app.log.setState({ unsaved: true }));
+    expect(await screen.findByText(common.unsaved)).toBeDefined();
   });
 
   it('UI-7 storage that refuses is said, and the session goes on', async () => {

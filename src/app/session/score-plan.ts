@@ -12,10 +12,10 @@ import { screenLayout } from '../../domain/session/screen-layout.ts';
 import type { Medium, Purpose, Score } from '../../domain/session/session.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
 import { composeExport, composeTrack, type TrackPlan } from '../../domain/track/compose.ts';
-import type { VoicePack } from '../../domain/track/pack.ts';
+import { clipLengths, type VoicePack } from '../../domain/track/pack.ts';
 import { type Ms, ms, type Percent } from '../../domain/units.ts';
 import { type Captions, captionsOf } from './captions.ts';
-import { lengthsOf, readingLengths } from './clip-lengths.ts';
+import { readingLengths } from './reading-lengths.ts';
 
 /** What is to be heard or seen. */
 export interface Wanted {
@@ -48,7 +48,7 @@ export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepa
 }
 
 function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
-  const lengths = pack === undefined ? readingLengths : lengthsOf(pack);
+  const lengths = pack === undefined ? readingLengths : clipLengths(pack.manifest);
   const { timeline, purpose } = wanted;
   const options = { ...wanted, lengths };
   const check = purpose === 'pocket-check';
@@ -64,7 +64,7 @@ function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
 
 /** The two minutes of the pocket check as a timeline: there is nothing to do but wait. */
 export function pocketTimeline(pack: VoicePack): Timeline {
-  const { total } = planPocketCheck(lengthsOf(pack));
+  const { total } = planPocketCheck(clipLengths(pack.manifest));
   return {
     segments: [{ index: 0, start: ms(0), end: total, part: 'main', activity: 'stand', effort: 0 }],
     total,
@@ -76,7 +76,7 @@ export function prepareSample(pack: VoicePack): {
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly heardUntil: Ms;
 } {
-  const lengths = lengthsOf(pack);
+  const lengths = clipLengths(pack.manifest);
   const cues = planSample(lengths);
   return { bytes: composeExport(cues, pack), heardUntil: cues.total };
 }

@@ -3,7 +3,7 @@ import { common } from '../../copy/common.ts';
 import { install } from '../../copy/install.ts';
 import { length, place } from '../../copy/times.ts';
 import { unfinished as words } from '../../copy/unfinished.ts';
-import { useApp, useDevice, useSession, useUpdates } from '../app-context.tsx';
+import { useApp, useDevice, useLog, useSession, useUpdates } from '../app-context.tsx';
 import { CopyText } from './CopyText.tsx';
 import { isUnderWay } from './session-state.ts';
 
@@ -12,6 +12,7 @@ export function Banners() {
   return (
     <>
       <UnderWay />
+      <Unsaved />
       <CutOff />
       <Embedded />
       <Update />
@@ -32,6 +33,19 @@ function UnderWay() {
         {common.underWay.go}
       </Link>
     </div>
+  );
+}
+
+/** An ended session or an answer waits; while a session runs, the running page says it. */
+function Unsaved() {
+  const answer = useLog((l) => l.unsaved === true);
+  const session = useSession((s) => s.view.unsaved);
+  const [path] = useLocation();
+  if (!(answer || session) || path === '/run') return null;
+  return (
+    <p className="notice" role="alert">
+      {common.unsaved}
+    </p>
   );
 }
 

@@ -1,8 +1,9 @@
 /** Every screen in every state that a person can meet, with made-up data. */
 import type { SessionView } from '../../../src/app/contract.ts';
+import { IDLE_VIEW, NOTHING_OFFERED } from '../../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
-import { DEMO, type FakeOptions, IDLE, NO_OFFERS, SETTINGS, viewAt } from '../fake-app.ts';
+import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
 
 export interface GalleryState {
   /** Address in the fragment. */
@@ -91,17 +92,31 @@ const watch = { settings: { ...read, mode: 'watch' as const } };
 const screen = { medium: 'screen' as const, awake: true };
 const running = viewAt(CURLEW, 651_000, {
   caption: 'Run. Two minutes.',
-  offers: { ...NO_OFFERS, hold: true, walkNow: true, skip: true, back: true, coolDown: 'jump' },
+  offers: {
+    ...NOTHING_OFFERED,
+    hold: true,
+    walkNow: true,
+    skip: true,
+    back: true,
+    coolDown: 'jump',
+  },
 });
 const walking = viewAt(CURLEW, 672_000, {
   caption: 'Set four of seven. Walk. One minute.',
-  offers: { ...NO_OFFERS, hold: true, oneMore: true, skip: true, back: true, coolDown: 'jump' },
+  offers: {
+    ...NOTHING_OFFERED,
+    hold: true,
+    oneMore: true,
+    skip: true,
+    back: true,
+    coolDown: 'jump',
+  },
 });
 const held = (state: SessionView['state']): SessionView => ({
   ...running,
   state,
   lane: state === 'holding' ? 'holding' : 'session',
-  offers: { ...NO_OFFERS, goOn: true, coolDown: 'jump' },
+  offers: { ...NOTHING_OFFERED, goOn: true, coolDown: 'jump' },
 });
 const check = {
   ...viewAt(WREN, 41_000),
@@ -167,7 +182,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     path: session,
     options: {
       ...ready,
-      view: { ...IDLE, busyElsewhere: true },
+      view: { ...IDLE_VIEW, busyElsewhere: true },
       session: { prepare: async () => undefined },
     },
   },
@@ -203,7 +218,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     lane: 'one-more',
     left: ms(41_000),
     caption: 'One minute more.',
-    offers: { ...NO_OFFERS, hold: true, skip: true },
+    offers: { ...NOTHING_OFFERED, hold: true, skip: true },
   }),
   'run-holding': run(held('holding')),
   'run-interrupted': run(held('interrupted')),

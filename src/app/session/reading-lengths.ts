@@ -1,16 +1,6 @@
 import type { ClipLengths } from '../../domain/cues/cue.ts';
 import { CLIPS } from '../../domain/cues/vocabulary.ts';
-import type { VoicePack } from '../../domain/track/pack.ts';
 import { msOfSeconds } from '../../domain/units.ts';
-
-/** How long the pack's clips are heard. */
-export const lengthsOf = (pack: VoicePack): ClipLengths => ({
-  lengthOf(clip) {
-    const entry = pack.manifest.clips[clip];
-    if (entry === undefined) throw new Error(`the voice pack has no clip ${clip}`);
-    return entry.lengthMs;
-  },
-});
 
 /** Read slowly: about 15 letters a second (common practice for captions, no source). */
 const SECONDS_A_LETTER = 1 / 15;
