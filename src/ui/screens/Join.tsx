@@ -61,26 +61,29 @@ function Ways() {
   const id = useId();
   return (
     <>
-      <div role="alert">
-        {state.name === 'refused' && (
-          <div className="notice">
-            <p>
-              <strong>{join.refused}</strong>
-            </p>
-            <p>{exchangeProblem(state.problem)}</p>
-            <OtherReasons problems={state.problem.problems?.slice(1) ?? []} />
-          </div>
-        )}
-      </div>
-      <div role="status">
-        {state.name === 'parts' && (
-          <div className="notice">
-            <p>
-              <strong>{join.parts(state.have.length, state.of)}</strong>
-            </p>
-            <p>{join.partsHave(state.have)}</p>
-          </div>
-        )}
+      {/* One box: two that are mostly empty would hold the space of two. */}
+      <div>
+        <div role="alert">
+          {state.name === 'refused' && (
+            <div className="notice">
+              <p>
+                <strong>{join.refused}</strong>
+              </p>
+              <p>{exchangeProblem(state.problem)}</p>
+              <OtherReasons problems={state.problem.problems?.slice(1) ?? []} />
+            </div>
+          )}
+        </div>
+        <div role="status">
+          {state.name === 'parts' && (
+            <div className="notice">
+              <p>
+                <strong>{join.parts(state.have.length, state.of)}</strong>
+              </p>
+              <p>{join.partsHave(state.have)}</p>
+            </div>
+          )}
+        </div>
       </div>
       {state.name === 'parts' && (
         <div>
