@@ -1,8 +1,11 @@
 /** The composition root: the only file that knows both the platform and the screens. */
+// First, so that the database opens while the rest is read.
+import './platform/store/phone.ts';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { createApp } from './app/create-app.ts';
 import { browserPorts } from './platform/browser.ts';
+import { phone } from './platform/store/phone.ts';
 import { createPresence } from './platform/store/presence.ts';
 import { startUpdates } from './platform/updates/index.ts';
 import './ui/styles/index.css';
@@ -14,6 +17,7 @@ const absolute = (path: string): string => new URL(path, document.baseURI).href;
 
 const app = createApp(
   browserPorts({
+    connection: phone,
     pack: { manifest: absolute(manifest), audio: absolute(audio) },
     updates: startUpdates(createPresence(navigator.locks)),
     artwork: [

@@ -4,7 +4,7 @@ import { createExporter } from './exporter.ts';
 import { createLog, showStoredEntries } from './log.ts';
 import { createPack } from './pack.ts';
 import type { Ports } from './ports.ts';
-import { createProgrammes, showStored } from './programmes.ts';
+import { createProgrammes, readAhead, showStored } from './programmes.ts';
 import { createQueue } from './queue.ts';
 import { createLaterSession } from './session/later-session.ts';
 import { createSettings } from './settings.ts';
@@ -29,7 +29,9 @@ export function createApp(ports: Ports): RunningApp {
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
   async function load(): Promise<void> {
-    const stored = await store.load();
+    const asked = store.load();
+    void readAhead();
+    const stored = await asked;
     if (!stored.ok) {
       // The app works from memory, and asks again for what is there.
       await showFirst({ programmes: [], choices: {} });

@@ -19,21 +19,27 @@ export function createProgrammes(store: Store, queue: Queue): StoreApi<Programme
   }));
 }
 
+/** Reads the demo while the phone still opens what is stored. A failure is told by who needs it. */
+export const readAhead = (): Promise<unknown> =>
+  reader().then(
+    ({ demoProgramme }) => demoProgramme(),
+    () => undefined,
+  );
+
 /** What was stored, and the demo where nothing of the same id is. */
 export async function showStored(
   programmes: StoreApi<ProgrammesState>,
   stored: Pick<Stored, 'programmes' | 'choices'>,
 ): Promise<void> {
-  const { readProgramme, DEMO_PROGRAMME_TEXT } = await reader();
+  const { readProgramme, demoProgramme } = await reader();
   const opened = programmes.getState().programmes;
   const kept = [...stored.programmes].sort((a, b) => a.cameAt - b.cameAt);
-  const demo = { text: DEMO_PROGRAMME_TEXT, id: undefined };
-  const read = [demo, ...kept].flatMap(({ text, id }) => {
+  const read = kept.flatMap(({ text, id }) => {
     const result = readProgramme(text);
     // Two of the same name are kept apart under ids of the phone's own.
-    return result.ok ? [{ ...result.value, id: id ?? result.value.id }] : [];
+    return result.ok ? [{ ...result.value, id }] : [];
   });
-  const all = [...read, ...opened].reduce<readonly Programme[]>(
+  const all = [...demoProgramme(), ...read, ...opened].reduce<readonly Programme[]>(
     (list, programme) => [...without(list, programme.id), programme],
     [],
   );

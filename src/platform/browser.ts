@@ -3,12 +3,13 @@ import { createPackSource, type PackAddresses } from './audio/pack.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
 import { createFileShare } from './share/files.ts';
-import { connect } from './store/connection.ts';
+import type { Connection } from './store/connection.ts';
 import { createPresence } from './store/presence.ts';
 import { createStore } from './store/store.ts';
 
 /** What only the composition root knows. */
 export interface Wiring {
+  readonly connection: Connection;
   readonly pack: PackAddresses;
   readonly updates: Updates;
   /** Picture beside the title on the lock screen. */
@@ -26,18 +27,15 @@ function newId(): string {
 }
 
 /** The browser, as the app's ports. */
-export const browserPorts = ({ pack, updates, artwork }: Wiring): Ports => {
-  const connection = connect();
-  return {
-    clock: systemClock,
-    store: createStore(connection),
-    exchange: async () => (await import('./exchange.ts')).createExchangePorts(connection),
-    player: async () => (await import('./audio/player.ts')).createPlayerPorts(artwork),
-    presence: createPresence(navigator.locks),
-    device: createDevice(),
-    pack: createPackSource(pack),
-    share: createFileShare(),
-    updates,
-    newId,
-  };
-};
+export const browserPorts = ({ connection, pack, updates, artwork }: Wiring): Ports => ({
+  clock: systemClock,
+  store: createStore(connection),
+  exchange: async () => (await import('./exchange.ts')).createExchangePorts(connection),
+  player: async () => (await import('./audio/player.ts')).createPlayerPorts(artwork),
+  presence: createPresence(navigator.locks),
+  device: createDevice(),
+  pack: createPackSource(pack),
+  share: createFileShare(),
+  updates,
+  newId,
+});

@@ -14,6 +14,8 @@ export class Refusal extends Error {
 }
 
 export interface Connection {
+  /** Begins to open the database before anything asks for it. */
+  begin(): void;
   read<T>(
     stores: StoreName[],
     job: (tx: Transaction) => Promise<T>,
@@ -114,6 +116,11 @@ export function connect(name = 'towpath'): Connection {
   }
 
   return {
+    begin() {
+      opened ??= open();
+      // Who asks first is told what went wrong, and tries again.
+      opened.catch(() => undefined);
+    },
     read: (stores, job) => run(stores, 'readonly', false, job),
     readEverything: () => run('all', 'readonly', false, everything),
     write: (stores, job, strict = false) => run(stores, 'readwrite', strict, job),

@@ -7,9 +7,12 @@ export interface StartedUpdates {
   setBusy(busy: boolean): void;
 }
 
+/** From the page's load to the first screen on a slow phone, which this must not delay. */
+const AFTER_LOAD_MS = 600;
+
 /**
  * The updates of this page. Nobody's first screen needs them, so what does the work is fetched
- * once the page has loaded; until then nothing is offered and a session that began is remembered.
+ * a moment after the page has loaded; until then nothing is offered and a session that began is remembered.
  *
  * @param presence tells whether another tab runs a session, where the browser can know
  */
@@ -26,7 +29,12 @@ export function startUpdates(presence: { isFree(): Promise<boolean> }): StartedU
     store.setState(updates.store.getState(), true);
     updates.setBusy(busy);
   };
-  const whenLoaded = (): void => void take().catch((error) => console.warn('No updates:', error));
+  const whenLoaded = (): void => {
+    setTimeout(
+      () => void take().catch((error) => console.warn('No updates:', error)),
+      AFTER_LOAD_MS,
+    );
+  };
   if (document.readyState === 'complete') whenLoaded();
   else window.addEventListener('load', whenLoaded, { once: true });
 
