@@ -10,6 +10,7 @@ import type { Gap, LaneName, Medium, Purpose, StateName } from '../domain/sessio
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
+import type { Hearing } from './hearing.ts';
 
 /** Which session: week and session count from 1. */
 export interface Choice {
@@ -203,9 +204,26 @@ export interface UpdatesState {
   apply(): void;
 }
 
+/** A session of any programme, in writing or received, as it is to be heard. */
+export interface Piece {
+  readonly timeline: Timeline;
+  readonly reminders: readonly string[];
+  /** How hard the whole session is meant to feel. */
+  readonly target: Percent;
+  /** What its files are called, without the ending. */
+  readonly fileName: string;
+}
+
+export type { Hearing };
+
+/** Both files are the session without lanes, shared or saved; without the voice there are none. */
 export interface Exporter {
-  /** The session as sound and captions, without lanes, shared or saved as a file. */
+  /** A session of a programme on this phone, with the cues of the settings. */
   track(choice: Choice, what: 'mp3' | 'vtt'): Promise<void>;
+  /** Any session, with as many cues as asked for. */
+  save(piece: Piece, talk: Talk, what: 'mp3' | 'vtt'): Promise<void>;
+  /** From cue to cue, skipping the quiet, to be heard on this page. Starts no sound. */
+  hear(piece: Piece, talk: Talk): Promise<Hearing>;
 }
 
 export interface App {

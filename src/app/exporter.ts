@@ -10,14 +10,21 @@ interface Needs {
   readonly share: FileShare;
 }
 
-/** Hands a session over as a file. What makes the file is fetched with the session's machinery. */
-export const createExporter = ({ programmes, settings, pack, share }: Needs): Exporter => ({
-  async track(choice, what) {
+/** Hands a session over as a file or as sound. What makes them is fetched when it is asked for. */
+export function createExporter({ programmes, settings, pack, share }: Needs): Exporter {
+  const made = () => import('./hearing.ts');
+  const save: Exporter['save'] = async (piece, talk, what) => {
     const voice = pack.current();
     if (voice === undefined) return;
-    const { exportTrack } = await import('./export-track.ts');
-    const known = programmes.getState().programmes;
-    const file = exportTrack(choice, what, known, settings.getState().settings, voice);
-    if (file !== undefined) await share.give(file.name, file.type, file.content);
-  },
-});
+    const { name, type, content } = (await made()).filePiece(piece, talk, what, voice);
+    await share.give(name, type, content);
+  };
+  return {
+    save,
+    async track(choice, what) {
+      const piece = (await made()).pieceOf(choice, programmes.getState().programmes);
+      if (piece !== undefined) await save(piece, settings.getState().settings.talk, what);
+    },
+    hear: async (piece, talk) => (await made()).hearPiece(piece, talk, pack.current()),
+  };
+}

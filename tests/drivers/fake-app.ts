@@ -3,6 +3,7 @@ import type {
   App,
   Choice,
   DeviceState,
+  Exporter,
   LogState,
   PackState,
   PackStore,
@@ -15,11 +16,13 @@ import type {
 } from '../../src/app/contract.ts';
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import type { PublishingState, ReceivedState } from '../../src/app/exchange-contract.ts';
+import { hearPiece } from '../../src/app/hearing.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
+import type { VoicePack } from '../../src/domain/track/pack.ts';
 import { ms } from '../../src/domain/units.ts';
 import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
 
@@ -83,6 +86,9 @@ export interface FakeOptions {
   readonly programmes?: Partial<ProgrammesState>;
   readonly received?: Partial<ReceivedState>;
   readonly publishing?: Partial<PublishingState>;
+  readonly exporter?: Partial<Exporter>;
+  /** What "hear it" is composed from; without it only the words are there. */
+  readonly voice?: VoicePack | undefined;
 }
 
 export interface FakeApp extends App {
@@ -165,7 +171,15 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     apply: note('apply'),
     ...options.updates,
   }));
-  const exporter = { track: later('track') };
+  const exporter: Exporter = {
+    track: later('track'),
+    save: later('save'),
+    hear: async (piece, talk) => {
+      asked.push(['hear', piece, talk]);
+      return hearPiece(piece, talk, options.voice);
+    },
+    ...options.exporter,
+  };
   const noted = (name: string, ...given: unknown[]) => void asked.push([name, ...given]);
   const received = fakeReceived(noted, options.received);
   const publishing = fakePublishing(noted, options.publishing);

@@ -60,10 +60,15 @@ export function composeTrack(plan: TrackPlan, pack: VoicePack): ComposedTrack {
 /**
  * A session as an MP3 file for any player: its cues and a quiet tail, no lanes.
  *
+ * @param tail quiet after `cues.total`, which last words may begin
  * @throws on a clip that the pack has not: a pack is checked before it is used
  */
-export function composeExport(cues: CuePlan, pack: VoicePack): Uint8Array<ArrayBuffer> {
-  const length = onFrame(ms(cues.total + GUARD));
+export function composeExport(
+  cues: CuePlan,
+  pack: VoicePack,
+  tail: Ms = GUARD,
+): Uint8Array<ArrayBuffer> {
+  const length = onFrame(ms(cues.total + tail));
   return copyFrames(length, placements(cues, entries(pack), 0, frameOf(length)), pack);
 }
 
