@@ -11,6 +11,7 @@ import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
+import type { WorkshopState } from './workshop-contract.ts';
 
 /** Which session: week and session count from 1. */
 export interface Choice {
@@ -237,4 +238,6 @@ export interface App {
   readonly exporter: Exporter;
   readonly received: StoreApi<ReceivedState>;
   readonly publishing: StoreApi<PublishingState>;
+  /** Fetched when a leader first writes; rejects when it cannot be fetched, and may be asked again. */
+  readonly workshop: () => Promise<StoreApi<WorkshopState>>;
 }

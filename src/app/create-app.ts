@@ -2,6 +2,7 @@ import type { App } from './contract.ts';
 import { createPublished, createReceived, showCame } from './exchange-stores.ts';
 import { createExporter } from './exporter.ts';
 import { createLog, showStoredEntries } from './log.ts';
+import { once } from './once.ts';
 import { createPack } from './pack.ts';
 import type { Ports } from './ports.ts';
 import { createProgrammes, readAhead, showStored } from './programmes.ts';
@@ -27,6 +28,14 @@ export function createApp(ports: Ports): RunningApp {
   const received = createReceived({ ports: ports.exchange, clock, programmes });
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
+
+  const workshop = once(async () => {
+    const [{ createWorkshop }, { sheets }] = await Promise.all([
+      import('./workshop/workshop.ts'),
+      ports.exchange(),
+    ]);
+    return createWorkshop({ store: sheets, clock, newId: ports.newId });
+  });
 
   async function load(): Promise<void> {
     const asked = store.load();
@@ -62,6 +71,7 @@ export function createApp(ports: Ports): RunningApp {
     updates: ports.updates.store,
     received,
     publishing,
+    workshop,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),
     loaded: load(),
   };

@@ -3,6 +3,7 @@ import type { Claim } from '../domain/exchange/incoming.ts';
 import type { ExchangeCode, KeyProblem } from '../domain/exchange/problem.ts';
 import type { Succession } from '../domain/exchange/succession.ts';
 import type { Result } from '../domain/result.ts';
+import type { Sheet } from '../domain/workshop/sheet.ts';
 import type { Code, Sent } from './exchange-contract.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 
@@ -67,11 +68,37 @@ export interface ExchangeStore {
   putSent(sent: Sent): Promise<Result<void, StoreProblem>>;
 }
 
+/** A programme in writing, as it lies on this phone. */
+export interface StoredSheet {
+  readonly format: 'towpath-sheet/1';
+  readonly key: string;
+  readonly sheet: Sheet;
+  /** UTC milliseconds. */
+  readonly changedAt: number;
+  /** Which tab wrote it last. */
+  readonly tab: string;
+  /** A new one each time it is written. */
+  readonly mark: string;
+}
+
+export interface SheetStore {
+  /** Those that this version can read. */
+  sheets(): Promise<Result<readonly StoredSheet[], StoreProblem>>;
+  /**
+   * Refused as `not-ours` when another tab has written the sheet since.
+   *
+   * @param read the mark that this tab read or wrote last; nothing: the sheet is new
+   */
+  putSheet(sheet: StoredSheet, read: string | undefined): Promise<Result<void, StoreProblem>>;
+  removeSheet(key: string): Promise<Result<void, StoreProblem>>;
+}
+
 export interface ExchangePorts {
   readonly verifier: Verifier;
   readonly keys: LeaderKeysPort;
   readonly codes: Codes;
   readonly store: ExchangeStore;
+  readonly sheets: SheetStore;
   /** The address of the app, without its fragment. */
   readonly address: () => string;
 }

@@ -4,22 +4,11 @@ import type { Came, PublishingState, ReceivedState } from './exchange-contract.t
 import type { ExchangePorts } from './exchange-ports.ts';
 import type { Publishing, Needs as PublishNeeds } from './exchange-publish.ts';
 import type { Needs as ReceiveNeeds, Receiving } from './exchange-receive.ts';
+import { once } from './once.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 
 /** Everything behind it is fetched when something is first asked: the first page stands without. */
 type Later<T> = Omit<T, 'ports'> & { readonly ports: () => Promise<ExchangePorts> };
-
-/** Makes something once, when it is first asked for; after a failure, anew. */
-function once<T>(make: () => Promise<T>): () => Promise<T> {
-  let made: Promise<T> | undefined;
-  return () => {
-    made ??= make().catch((error: unknown) => {
-      made = undefined;
-      throw error;
-    });
-    return made;
-  };
-}
 
 /** A result, also when what gives it cannot be fetched. */
 async function told<T, E>(

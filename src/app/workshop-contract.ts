@@ -5,6 +5,7 @@ import type { Programme } from '../domain/programme/programme.ts';
 import type { Result } from '../domain/result.ts';
 import type { Timeline } from '../domain/timeline/timeline.ts';
 import type { Edit } from '../domain/workshop/edit.ts';
+import type { EditRefusal } from '../domain/workshop/refusal.ts';
 import type { Sheet } from '../domain/workshop/sheet.ts';
 import type { StoreProblem } from './ports.ts';
 
@@ -40,24 +41,40 @@ export interface OpenSheet {
   readonly saved: boolean;
   /** The last try to keep it failed; it is tried again with the next change. */
   readonly problem?: StoreProblem;
+  /**
+   * Another tab had written this sheet too, so this one became a sheet of its own: it was kept
+   * under this key before.
+   */
+  readonly wasKey?: string;
 }
 
 export interface WorkshopState {
   readonly ready: boolean;
+  /** What is kept could not be read; it is tried again. */
+  readonly problem?: StoreProblem;
   /** Newest change first. */
   readonly shelf: readonly ShelfItem[];
   readonly open?: OpenSheet;
   /** Reads what is kept; safe to call again. */
   load(): Promise<void>;
-  /** A new sheet, kept at once. @returns its key */
+  /** An id for a new programme, made from its title and chance. */
+  newProgrammeId(title: string): string;
+  /** A new sheet, kept at once and opened. @returns its key */
   create(sheet: Sheet): Promise<string>;
-  /** A sheet of a programme file. One that says the same as a kept one opens that. @returns its key */
+  /**
+   * A sheet of a programme file. One that says the same as a kept one opens that;
+   * another is kept and opened. @returns its key
+   */
   createFromFile(text: string): Promise<Result<string, readonly ProgrammeProblem[]>>;
   /** A copy under an id and title of its own. @returns its key; undefined: there is no such sheet */
   copy(key: string, title: string): Promise<string | undefined>;
-  /** @returns false when there is no such sheet */
+  /**
+   * The one that is open already stays as it is, its way back included.
+   * @returns false when there is no such sheet
+   */
   openSheet(key: string): boolean;
-  edit(edit: Edit): void;
+  /** @returns why it was not done; nothing: it was, or there was nothing to do */
+  edit(edit: Edit): EditRefusal | undefined;
   undo(): void;
   redo(): void;
   /** Only on the leader's word. */

@@ -10,6 +10,7 @@ import { settle } from '../drivers/clock.ts';
 import { codeOf, newLeader } from '../drivers/exchange/leader.ts';
 import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
+import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 
 const code = codeOf(newLeader(), marshProgramme(4));
 const link = joinLink('https://club.example/app/', code);
@@ -56,11 +57,16 @@ function camera(picture: readonly string[] = []) {
   const ports = async () => ({
     verifier: createVerifier(),
     store,
+    sheets: new MemorySheets(),
     codes,
     keys: NO_KEYS,
     address: () => '',
   });
-  const received = createReceived({ ports, clock: { now: () => 0 }, programmes });
+  const received = createReceived({
+    ports,
+    clock: { now: () => 0 },
+    programmes,
+  });
   return {
     received,
     broken,

@@ -24,7 +24,9 @@ import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
 import type { VoicePack } from '../../src/domain/track/pack.ts';
 import { ms } from '../../src/domain/units.ts';
+import type { Sheet } from '../../src/domain/workshop/sheet.ts';
 import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
+import { fakeWorkshop } from './workshop/workshop.ts';
 
 const read = readProgramme(DEMO_PROGRAMME_TEXT);
 if (!read.ok) throw new Error('the demo programme is not a programme');
@@ -89,6 +91,8 @@ export interface FakeOptions {
   readonly exporter?: Partial<Exporter>;
   /** What "hear it" is composed from; without it only the words are there. */
   readonly voice?: VoicePack | undefined;
+  /** Programmes in writing, kept as `sheet-1` and on; the workshop over them is the real one. */
+  readonly sheets?: readonly Sheet[];
 }
 
 export interface FakeApp extends App {
@@ -183,6 +187,14 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   const noted = (name: string, ...given: unknown[]) => void asked.push([name, ...given]);
   const received = fakeReceived(noted, options.received);
   const publishing = fakePublishing(noted, options.publishing);
+  const workshop = fakeWorkshop(options.sheets ?? []);
   const stores = { programmes, settings, pack, session, log, device, updates };
-  return { ...stores, exporter, received, publishing, asked };
+  return {
+    ...stores,
+    exporter,
+    received,
+    publishing,
+    workshop: async () => workshop,
+    asked,
+  };
 }

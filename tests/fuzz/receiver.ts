@@ -9,6 +9,7 @@ import { EXCHANGE_CODES } from '../../src/domain/exchange/problem.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
 import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
+import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 import type { Case, Seeds } from './mutate.ts';
 
 /** The app's own way of receiving, over a memory that nothing may be written to. */
@@ -44,6 +45,7 @@ export function createReceiver(seeds: Seeds) {
         sent: async () => ok([]),
         putSent: async () => ok(undefined),
       },
+      sheets: new MemorySheets(),
     }),
     clock: { now: () => 0 },
     programmes,

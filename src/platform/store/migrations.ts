@@ -29,6 +29,12 @@ export const MIGRATIONS: readonly Migration[] = [
       db.createObjectStore('sent', { keyPath: 'id' });
     },
   },
+  {
+    name: 'sheets',
+    up(db) {
+      db.createObjectStore('sheets', { keyPath: 'key' });
+    },
+  },
 ];
 
 export const VERSION = MIGRATIONS.length;

@@ -1,7 +1,7 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import type { Settings } from '../../app/contract.ts';
 import type { Sent } from '../../app/exchange-contract.ts';
-import type { OwnKeys } from '../../app/exchange-ports.ts';
+import type { OwnKeys, StoredSheet } from '../../app/exchange-ports.ts';
 import type { StoredProgramme } from '../../app/ports.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
@@ -38,6 +38,8 @@ export interface TowpathSchema extends DBSchema {
   keys: { key: string; value: LeaderRecord };
   /** What was last sent from this phone, by programme id. */
   sent: { key: string; value: Sent };
+  /** Programmes in writing, by a key of this phone. */
+  sheets: { key: string; value: StoredSheet };
 }
 
 export type StoreName = StoreNames<TowpathSchema>;
