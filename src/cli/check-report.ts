@@ -1,10 +1,10 @@
 import { resolve } from 'node:path';
 import { programmeSentence } from '../copy/programme.ts';
 import { programmeWarning } from '../copy/warning.ts';
-import { checkProgramme } from '../domain/programme/check.ts';
 import type { Programme } from '../domain/programme/programme.ts';
 import { readProgramme } from '../domain/programme/read.ts';
 import { planTotals } from '../domain/programme/totals.ts';
+import { reviewOutline } from '../domain/review/review.ts';
 import { textOf } from './text-of.ts';
 
 interface Line {
@@ -60,7 +60,7 @@ export function checkText(text: string): CheckReport {
   return {
     ok: true,
     errors: [],
-    warnings: checkProgramme(programme.value).map((warning) => ({
+    warnings: reviewOutline(programme.value).map((warning) => ({
       path: warning.path,
       message: programmeWarning(warning),
     })),

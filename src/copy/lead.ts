@@ -25,9 +25,12 @@ export const lead = {
   other: 'Open another file',
   looksTitle: 'Worth another look',
   looksBody: 'You can send it as it is. You know your group.',
+  sourcesTitle: 'Where the numbers come from',
   noLooks: 'Nothing stands out. Look through the weeks once more.',
-  place: (week: number, group: string, session: number): string =>
-    session === 0 ? `Week ${week}, ${group}` : `Week ${week}, ${group}, session ${session}`,
+  place: (week: number, group: string, session: number): string => {
+    if (group === '') return `Week ${week}`;
+    return session === 0 ? `Week ${week}, ${group}` : `Week ${week}, ${group}, session ${session}`;
+  },
   week: (n: number, focus: string): string => `Week ${n}: ${focus}`,
   session: (n: number): string => `Session ${n}: `,
   toSend: 'Go on to sending',

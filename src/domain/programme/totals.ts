@@ -36,3 +36,6 @@ export function planTotals(plan: Plan): PlanTotals {
     runSeconds: secondsOf(ms(PARTS.reduce((sum, part) => sum + lengthOf(plan[part], running), 0))),
   };
 }
+
+/** When the main set ends, from the start of the session: that is when groups meet again. */
+export const mainEnd = (plan: Plan): Ms => ms(lengthOf(plan['warm-up']) + lengthOf(plan.main));

@@ -1,10 +1,12 @@
 import { lead } from '../../copy/lead.ts';
 import { minutes } from '../../copy/times.ts';
 import { programmeWarning } from '../../copy/warning.ts';
+import { sourceOf } from '../../copy/warning-sources.ts';
 import { weeks } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
-import { checkProgramme, type ProgrammeWarning } from '../../domain/programme/check.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
+import { reviewOutline } from '../../domain/review/review.ts';
+import type { ProgrammeWarning } from '../../domain/review/warning.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
 import { longestSession, timelineOf } from './plans.ts';
 import { Screen } from './Screen.tsx';
@@ -12,14 +14,16 @@ import { Strip } from './Strip.tsx';
 
 interface Place {
   readonly week: number;
+  /** Empty when it is about the week itself. */
   readonly group: string;
   /** From 1; 0 when it is about all of the week's sessions. */
   readonly session: number;
 }
 
-/** Where a warning is, from a path such as `weeks[1].sessions.wren[0]`. */
+/** Where a warning is, from a path such as `weeks[1].sessions.wren[0]` or `weeks[1].effort`. */
 export function placeOfWarning(path: string): Place | undefined {
-  const found = /^weeks\[(\d+)\]\.sessions(?:\.([\w-]+)|\["([^"]+)"\])(?:\[(\d+)\])?/.exec(path);
+  const found =
+    /^weeks\[(\d+)\](?:\.sessions(?:\.([\w-]+)|\["([^"]+)"\])(?:\[(\d+)\])?|\.effort)?$/.exec(path);
   if (found === null) return undefined;
   const [, week, plain, quoted, session] = found;
   return {
@@ -37,7 +41,7 @@ interface LookProps {
 
 /** The leader's programme as it will be walked and run, and what may deserve another look. */
 export function LookThrough({ programme, onSend, onOther }: LookProps) {
-  const warnings = checkProgramme(programme);
+  const warnings = reviewOutline(programme);
   return (
     <Screen
       title={programme.title}
@@ -55,6 +59,7 @@ export function LookThrough({ programme, onSend, onOther }: LookProps) {
           // biome-ignore lint/suspicious/noArrayIndexKey: a week is its number
           <li key={i} className="stack">
             <h2>{lead.week(i + 1, week.focus)}</h2>
+            <Here warnings={warnings} week={i + 1} group="" />
             <ul className="lead-groups">
               {programme.groups.map((group) => (
                 <li key={group.id}>
@@ -94,6 +99,12 @@ function Warnings({ programme, warnings }: Checked) {
           </li>
         ))}
       </ul>
+      <h3>{lead.sourcesTitle}</h3>
+      <ul className="bullets small">
+        {[...new Set(warnings.map(({ code }) => sourceOf(code)))].map((source) => (
+          <li key={source}>{source}</li>
+        ))}
+      </ul>
     </details>
   );
 }
@@ -108,10 +119,6 @@ function placeSaid(programme: Programme, path: string): string {
 function Cell({ programme, group, week, warnings }: Checked & { group: Group; week: number }) {
   const sessions = programme.weeks[week - 1]?.sessions[group.id] ?? [];
   const longest = longestSession(programme, group.id);
-  const here = warnings.filter(({ path }) => {
-    const place = placeOfWarning(path);
-    return place?.week === week && place.group === group.id;
-  });
   return (
     <div className="stack tight">
       <h3>{group.name}</h3>
@@ -128,13 +135,29 @@ function Cell({ programme, group, week, warnings }: Checked & { group: Group; we
           </div>
         );
       })}
-      {here.length > 0 && (
-        <ul className="bullets small">
-          {here.map((warning) => (
-            <li key={`${warning.path} ${warning.code}`}>{programmeWarning(warning)}</li>
-          ))}
-        </ul>
-      )}
+      <Here warnings={warnings} week={week} group={group.id} />
     </div>
+  );
+}
+
+interface HereProps {
+  readonly warnings: readonly ProgrammeWarning[];
+  readonly week: number;
+  /** Empty for the week itself. */
+  readonly group: string;
+}
+
+function Here({ warnings, week, group }: HereProps) {
+  const here = warnings.filter(({ path }) => {
+    const place = placeOfWarning(path);
+    return place?.week === week && place.group === group;
+  });
+  if (here.length === 0) return null;
+  return (
+    <ul className="bullets small">
+      {here.map((warning) => (
+        <li key={`${warning.path} ${warning.code}`}>{programmeWarning(warning)}</li>
+      ))}
+    </ul>
   );
 }

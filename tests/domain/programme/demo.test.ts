@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../../src/app/demo/demo.ts';
 import { isReminderId } from '../../../src/domain/cues/reminders.ts';
-import { checkProgramme, mainEnd } from '../../../src/domain/programme/check.ts';
 import type { Part, Plan, Step } from '../../../src/domain/programme/plan.ts';
 import { isRunning, PARTS } from '../../../src/domain/programme/plan.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
-import { planTotals } from '../../../src/domain/programme/totals.ts';
+import { mainEnd, planTotals } from '../../../src/domain/programme/totals.ts';
+import { reviewOutline } from '../../../src/domain/review/review.ts';
 
 const result = readProgramme(DEMO_PROGRAMME_TEXT);
 if (!result.ok) throw new Error(JSON.stringify(result.error));
@@ -80,7 +80,7 @@ describe('the programme that the app starts with', () => {
       ),
     );
     expect(whole).toEqual([false, false, false, false, true, true]);
-    expect(Math.max(...most('swift', longestRun))).toBe(29 * 60);
+    expect(Math.max(...most('swift', longestRun))).toBe(27 * 60);
   });
 
   it('FILE-12 every session begins and ends with 5 min of walking or more', () => {
@@ -122,7 +122,7 @@ describe('the programme that the app starts with', () => {
     }
   });
 
-  it('FILE-12 the longest run grows by a third or by a minute and a half at most', () => {
+  it('FILE-12 the longest run grows by 30 % or by a minute and a half at most', () => {
     // Frandsen 2025 (BJSM): a single run much longer than the longest of the last 30 days is the
     // clearest sign of trouble. Its bands are for distance and for experienced runners; from runs
     // of a minute or two, steps are larger in percent (common practice, no source).
@@ -130,7 +130,7 @@ describe('the programme that the app starts with', () => {
       const longest = most(group, longestRun);
       for (const [n, value] of longest.slice(1).entries()) {
         const before = Math.max(...longest.slice(0, n + 1));
-        expect(value).toBeLessThanOrEqual(Math.max((before * 4) / 3, before + 90));
+        expect(value).toBeLessThanOrEqual(Math.max((before * 13) / 10, before + 90));
       }
     }
   });
@@ -188,6 +188,6 @@ describe('the programme that the app starts with', () => {
   });
 
   it('FILE-12 the check has nothing to say about it', () => {
-    expect(checkProgramme(programme)).toEqual([]);
+    expect(reviewOutline(programme)).toEqual([]);
   });
 });

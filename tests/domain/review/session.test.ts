@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { effortWords } from '../../../src/copy/effort.ts';
 import { programmeWarning } from '../../../src/copy/warning.ts';
-import type { ProgrammeWarning } from '../../../src/domain/programme/check.ts';
-import { checkPlan, checkProgramme } from '../../../src/domain/programme/check.ts';
 import { parsePlan } from '../../../src/domain/programme/parse.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
-import type { Json } from './files.ts';
-import { changed } from './files.ts';
+import { reviewOutline } from '../../../src/domain/review/review.ts';
+import { checkPlan } from '../../../src/domain/review/session.ts';
+import type { ProgrammeWarning } from '../../../src/domain/review/warning.ts';
+import type { Json } from '../programme/files.ts';
+import { changed } from '../programme/files.ts';
 
 const warnings = (path: string, value: Json): readonly ProgrammeWarning[] => {
   const result = readProgramme(JSON.stringify(changed(path, value)));
   if (!result.ok) throw new Error(JSON.stringify(result.error));
-  return checkProgramme(result.value);
+  return reviewOutline(result.value);
 };
 const said = (path: string, value: Json): readonly (readonly [string, string])[] =>
   warnings(path, value).map((warning) => [warning.path, programmeWarning(warning)]);
@@ -53,14 +54,14 @@ describe('what a leader may want to look at again', () => {
 
   it('FILE-13 only the session that is done together has to end together', () => {
     const plans = [
-      '5 min easy walk; 17 min run; 1 min walk; 7 min run; 5 min easy walk',
-      '5 min easy walk; 40 min run; 5 min easy walk',
+      '5 min easy walk; 16:30 run; 1 min walk; 7:30 run; 5 min easy walk',
+      '5 min easy walk; 16 min run; 5 min easy walk',
     ];
     expect(said('weeks.2.sessions.swift', plans)).toEqual([]);
     expect(said('weeks.2.sessions.swift', [...plans].reverse())).toEqual([
       [
         'weeks[2].sessions.swift[0]',
-        'The main set ends at 45 min, 15 min after the other groups (30 min).',
+        'The main set ends at 21 min, 9 min before the other groups (30 min).',
       ],
     ]);
   });
