@@ -1,0 +1,51 @@
+/** Copying a session across the weeks or down the groups, with a step up. */
+
+import { ms } from '../domain/units.ts';
+import type { StepUp } from '../domain/workshop/edit.ts';
+import { length } from './times.ts';
+
+export type Along = 'weeks' | 'groups';
+
+/** Names in a row: "Dunlin, Curlew and Swift". */
+const row = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+const BEFORE: Readonly<Record<Along, string>> = {
+  weeks: 'in the week before',
+  groups: 'for the group before',
+};
+
+function change(step: StepUp, along: Along): string {
+  if (step.kind === 'same') return 'the same session.';
+  const than = BEFORE[along];
+  if (step.kind === 'sets') return `this session, each time with one set more than ${than}.`;
+  const by = `${length(ms(Math.abs(step.by)))} ${step.by > 0 ? 'longer' : 'shorter'}`;
+  const which =
+    step.kind === 'hard' ? 'the hardest steps of the sets' : 'the recoveries in the sets';
+  return `this session, each time with ${which} ${by} than ${than}.`;
+}
+
+export const fill = {
+  open: { weeks: 'Copy to later weeks', groups: 'Copy to the groups after this' },
+  title: { weeks: 'Copy to later weeks', groups: 'Copy to the groups after this' },
+  step: 'From one to the next',
+  steps: {
+    same: 'The same',
+    hard: 'Hard steps longer',
+    easy: 'Recoveries shorter',
+    sets: 'One set more',
+  },
+  by: 'By',
+  howFar: 'How far',
+  week: (n: number): string => `Week ${n}`,
+  upTo: (name: string, count: number): string => (count === 1 ? `${name} only` : `Up to ${name}`),
+  will: (places: readonly string[], step: StepUp, along: Along): string =>
+    `${row(places)} ${places.length === 1 ? 'gets' : 'get'} ${change(step, along)}`,
+  kept: (places: readonly string[]): string =>
+    `${row(places)} ${places.length === 1 ? 'is' : 'are'} kept as written.`,
+  nothing: 'All of these are kept as written: nothing would change.',
+  undo: 'What stands there now is replaced. Undo brings it back.',
+  copy: 'Copy it',
+  cancel: 'Leave it',
+  unreadable: 'Put the text right first; then it can be copied.',
+} as const;
