@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Reading } from '../../../app/workshop-contract.ts';
 import { cellWords } from '../../../copy/cell.ts';
 import { type Along, fill } from '../../../copy/cell-fill.ts';
@@ -91,20 +91,18 @@ interface TidyProps {
 
 /** Offered while it would change something; it stays under the hand that has just pressed it. */
 function Tidy({ differs, at, onEdit }: TidyProps) {
-  const pressed = useRef(false);
-  if (!differs && !pressed.current) return null;
+  const [pressed, setPressed] = useState(false);
+  if (!differs && !pressed) return null;
   return (
     <button
       type="button"
       className="button"
       aria-disabled={!differs}
       onClick={() => {
-        pressed.current = true;
+        setPressed(true);
         if (differs) onEdit({ kind: 'tidy', at });
       }}
-      onBlur={() => {
-        pressed.current = false;
-      }}
+      onBlur={() => setPressed(false)}
     >
       {differs ? cellWords.tidy : cellWords.isTidy}
     </button>
