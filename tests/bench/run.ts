@@ -3,6 +3,7 @@ import { cpus } from 'node:os';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
 import { sending } from './exchange.ts';
+import { reviewing } from './review.ts';
 import { runningScreen } from './running-screen.ts';
 import { sizes } from './size.ts';
 import { asText, type Table } from './table.ts';
@@ -13,6 +14,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   coldStart,
   runningScreen,
   sending,
+  reviewing,
 ];
 
 console.log(

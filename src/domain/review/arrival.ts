@@ -3,7 +3,7 @@ import type { Ms } from '../units.ts';
 import { ms, msOfSeconds } from '../units.ts';
 import type { PlanFacts } from './facts.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import { mostOf, type Outline, type Placed } from './outline.ts';
+import { mostOf, type Outline, type Placed, pathOf } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 /** Percent of the main parts that a group runs in the last weeks up to the event. */
@@ -41,7 +41,7 @@ function checkContinuous(
     now: sayDuration(most.facts.stretch),
     asked: sayDuration(msOfSeconds(continuous.value)),
   };
-  return [{ code: 'never-continuous', path: most.path, detail }];
+  return [{ code: 'never-continuous', path: pathOf(most), detail }];
 }
 
 function checkDistance(
@@ -63,7 +63,7 @@ function checkDistance(
     event: goal.name,
     minutes: Math.round(timeOf(goal.distanceM, most.facts) / 60_000),
   };
-  return [{ code: 'distance-short', path: most.path, detail }];
+  return [{ code: 'distance-short', path: pathOf(most), detail }];
 }
 
 /**

@@ -2,7 +2,7 @@ import { pathText } from '../programme/path.ts';
 import type { Week } from '../programme/programme.ts';
 import { lookBack } from './growth.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import { largest, mostOf, type Placed } from './outline.ts';
+import { mostOf, type Placed, pathOf } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 /** Percent of points on the scale from 0 to 10. */
@@ -26,15 +26,17 @@ export const checkTargets = (weeks: readonly Week[]): readonly ProgrammeWarning[
 
 /** Hard steps far above the hardest that a group had in any week before. */
 export function checkSteps(weeks: readonly (readonly Placed[])[]): readonly ProgrammeWarning[] {
-  return weeks.flatMap((sessions, n): ProgrammeWarning[] => {
-    const earlier = weeks.slice(0, n).flat();
+  let most: number | undefined;
+  return weeks.flatMap((sessions): ProgrammeWarning[] => {
     const now = mostOf(sessions, ({ hardest }) => hardest);
-    if (now === undefined || earlier.length === 0) return [];
+    if (now === undefined) return [];
     const { hardest } = now.facts;
-    const before = largest(earlier, (facts) => facts.hardest);
+    const before = most;
+    most = Math.max(most ?? 0, hardest);
+    if (before === undefined) return [];
     if (hardest < percentOf(REVIEW_LIMITS.hardFrom.value)) return [];
     if (hardest - before <= percentOf(REVIEW_LIMITS.stepRise.value)) return [];
     const detail = { now: pointsOf(hardest), before: pointsOf(before) };
-    return [{ code: 'step-jump', path: now.path, detail }];
+    return [{ code: 'step-jump', path: pathOf(now), detail }];
   });
 }

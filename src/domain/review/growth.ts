@@ -1,7 +1,7 @@
 import { sayDuration } from '../programme/duration.ts';
 import { ms, msOfSeconds } from '../units.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import { largest, mostOf, type Placed } from './outline.ts';
+import { largest, mostOf, type Placed, pathOf } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 /**
@@ -41,7 +41,7 @@ function longerSessions(weeks: readonly (readonly Placed[])[]): readonly Program
       before: sayDuration(ms(before)),
       percent: percentMore(before, total),
     };
-    return [{ code: 'session-longer', path: now.path, detail }];
+    return [{ code: 'session-longer', path: pathOf(now), detail }];
   });
 }
 
@@ -58,7 +58,7 @@ function longerRuns(weeks: readonly (readonly Placed[])[]): readonly ProgrammeWa
     any = true;
     if (isFirst || stretch - longest <= msOfSeconds(REVIEW_LIMITS.stretchFloor.value)) return [];
     if (longest === 0)
-      return [{ code: 'run-first', path: now.path, detail: { now: sayDuration(stretch) } }];
+      return [{ code: 'run-first', path: pathOf(now), detail: { now: sayDuration(stretch) } }];
     const band = bandOf(longest, stretch);
     if (band === 'as before' || band === 'small') return [];
     const detail = {
@@ -67,7 +67,7 @@ function longerRuns(weeks: readonly (readonly Placed[])[]): readonly ProgrammeWa
       percent: percentMore(longest, stretch),
       band,
     };
-    return [{ code: 'run-longer', path: now.path, detail }];
+    return [{ code: 'run-longer', path: pathOf(now), detail }];
   });
 }
 

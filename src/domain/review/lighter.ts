@@ -3,7 +3,7 @@ import { pathText } from '../programme/path.ts';
 import { ms } from '../units.ts';
 import { lookBack } from './growth.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import type { Outline, Placed } from './outline.ts';
+import { type Outline, type Placed, pathOf } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 /**
@@ -36,7 +36,7 @@ export function checkLighter(
       before: sayDuration(ms(before)),
       event: outline.goal.name,
     };
-    return [{ code: 'not-lighter', path: first.path, detail }];
+    return [{ code: 'not-lighter', path: pathOf(first), detail }];
   });
   const found = full.filter((warning) => warning !== undefined);
   const [one] = found;

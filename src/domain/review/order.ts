@@ -3,7 +3,7 @@ import type { Group } from '../programme/programme.ts';
 import { type Ms, ms, msOfSeconds } from '../units.ts';
 import type { PlanFacts } from './facts.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import { largest, mostOf, type Placed } from './outline.ts';
+import { largest, mostOf, type Placed, pathOf } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 const BEHIND: Ms = msOfSeconds(REVIEW_LIMITS.behind.value);
@@ -44,6 +44,6 @@ export function checkOrder(
       now: sayDuration(ms(most.facts[what])),
       other: sayDuration(ms(largest(others, (facts) => facts[what]))),
     };
-    return [{ code: 'behind', path: most.path, detail }];
+    return [{ code: 'behind', path: pathOf(most), detail }];
   });
 }

@@ -9,8 +9,11 @@ export type Outline = Pick<Programme, 'groups' | 'weeks' | 'goal' | 'startDate'>
 /** A session with its place. Weeks and sessions count from 0. */
 export interface Placed {
   readonly week: number;
+  readonly group: string;
+  readonly session: number;
+  /** Sessions of its group in its week. */
+  readonly count: number;
   readonly facts: PlanFacts;
-  readonly path: string;
 }
 
 /** The sessions of a group in a week that can be read; a file and a sheet may have none. */
@@ -18,7 +21,7 @@ export const sessionsIn = (week: Week, group: string): readonly SessionPlan[] =>
   Object.hasOwn(week.sessions, group) ? (week.sessions[group] ?? []) : [];
 
 /** Where a session stands, as in the file: a lone one has no number. */
-export const sessionPath = (week: number, group: string, count: number, session: number): string =>
+export const pathOf = ({ week, group, session, count }: Omit<Placed, 'facts'>): string =>
   pathText(['weeks', week, 'sessions', group, ...(count > 1 ? [session] : [])]);
 
 /** All sessions of a group, by week. */
@@ -27,8 +30,10 @@ export const placedOf = (outline: Outline, group: string): readonly (readonly Pl
     const list = sessionsIn(week, group);
     return list.map(({ plan }, session) => ({
       week: n,
+      group,
+      session,
+      count: list.length,
       facts: factsOf(plan),
-      path: sessionPath(n, group, list.length, session),
     }));
   });
 

@@ -5,7 +5,7 @@ import { eventWeek } from './event.ts';
 import { checkGrowth } from './growth.ts';
 import { checkLighter } from './lighter.ts';
 import { checkOrder } from './order.ts';
-import { type Outline, type Placed, placedOf, sessionPath } from './outline.ts';
+import { type Outline, type Placed, pathOf, placedOf } from './outline.ts';
 import { checkTogether } from './together.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
@@ -19,15 +19,12 @@ interface Written {
 function checkGroup({ group, weeks }: Written, outline: Outline): readonly ProgrammeWarning[] {
   const alone = weeks.flatMap((sessions, n): readonly ProgrammeWarning[] => {
     const max = outline.weeks[n]?.timesPerWeek.max ?? 0;
-    const over: ProgrammeWarning = {
-      code: 'sessions-over',
-      path: sessionPath(n, group.id, 1, 0),
-      detail: { sessions: sessions.length, max },
-    };
-    const found = sessions.flatMap(({ facts, path }) =>
-      facts.found.map((each) => ({ ...each, path })),
+    const found = sessions.flatMap((session) =>
+      session.facts.found.map((each) => ({ ...each, path: pathOf(session) })),
     );
-    return sessions.length > max ? [over, ...found] : found;
+    if (sessions.length <= max) return found;
+    const path = pathOf({ week: n, group: group.id, session: 0, count: 1 });
+    return [{ code: 'sessions-over', path, detail: { sessions: sessions.length, max } }, ...found];
   });
   return [...alone, ...checkGrowth(weeks), ...checkSteps(weeks)];
 }

@@ -1,9 +1,9 @@
 import { sayDuration } from '../programme/duration.ts';
 import type { Week } from '../programme/programme.ts';
-import { mainEnd } from '../programme/totals.ts';
 import { ms, msOfSeconds } from '../units.ts';
+import { factsOf } from './facts.ts';
 import { REVIEW_LIMITS } from './limits.ts';
-import { type Outline, sessionPath, sessionsIn } from './outline.ts';
+import { type Outline, pathOf, sessionsIn } from './outline.ts';
 import type { ProgrammeWarning } from './warning.ts';
 
 const TOGETHER = msOfSeconds(REVIEW_LIMITS.together.value);
@@ -29,14 +29,15 @@ export function checkTogether(
     const list = sessionsIn(week, id);
     const session = list.length === 1 ? list[0] : list[together - 1];
     if (session === undefined) return [];
-    return [{ path: sessionPath(n, id, list.length, together - 1), end: mainEnd(session.plan) }];
+    const place = { week: n, group: id, session: together - 1, count: list.length };
+    return [{ place, end: factsOf(session.plan).mainEnd }];
   });
   const common = usual(ends.map(({ end }) => end));
   return ends
     .filter(({ end }) => Math.abs(end - common) > TOGETHER)
-    .map(({ path, end }) => ({
+    .map(({ place, end }) => ({
       code: 'ends-apart',
-      path,
+      path: pathOf(place),
       detail: {
         apart: sayDuration(ms(Math.abs(end - common))),
         when: end < common ? 'before' : 'after',

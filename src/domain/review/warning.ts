@@ -17,7 +17,7 @@ export const WARNING_LIMITS = {
   behind: ['behind'],
   'target-jump': ['targetRise', 'lookBack'],
   'step-jump': ['stepRise', 'hardFrom'],
-  'not-lighter': ['lighter', 'lookBack'],
+  'not-lighter': ['lighter', 'lookBack', 'arrivalWeeks'],
   'never-continuous': [
     'continuous',
     'mostlyRunning',

@@ -15,6 +15,8 @@ type Row = readonly [
 const wren = 'weeks[1].sessions.wren';
 const two = (a: string, b: string): Groups => ({ wren: [a, b] });
 const TO_EVENT: Extra = { distanceM: 5000 };
+/** Two weeks from a Monday, the event on the last Sunday. */
+const TWO_WEEKS: Extra = { dates: ['2027-03-01', '2027-03-14'] };
 const EASING = '12 min brisk walk';
 
 /** Worked by hand; every main part has 5 min of walking before and after it. */
@@ -148,27 +150,41 @@ const ROWS: readonly Row[] = [
   ['steps from 5 to 8 of 10', 'step-jump', two('12 min easy jog', '12 min strong run'), [wren]],
   ['steps from 3 to 5.5 of 10', 'step-jump', two('12 min walk', '8 x (1 min jog, 1 min walk)'), []],
   // Main parts of 20 min three times, then 16 min: 20 % less exactly; then 16:01.
-  ['a fifth less before the event', 'not-lighter', two('20 min walk', '16 min walk'), []],
-  ['hardly less before the event', 'not-lighter', two('20 min walk', '16:01 walk'), [wren]],
+  [
+    'a fifth less before the event',
+    'not-lighter',
+    two('20 min walk', '16 min walk'),
+    [],
+    TWO_WEEKS,
+  ],
+  [
+    'hardly less before the event',
+    'not-lighter',
+    two('20 min walk', '16:01 walk'),
+    [wren],
+    TWO_WEEKS,
+  ],
   // 3 x 20 = 60 min, then 2 x 20 = 40 min.
   [
     'one time less in the week',
     'not-lighter',
     two('20 min walk', '20 min walk'),
     [],
-    { times: [3, 2] },
+    { ...TWO_WEEKS, times: [3, 2] },
   ],
   [
     'all groups alike',
     'not-lighter',
     { wren: ['20 min walk', '20 min walk'], dunlin: ['20 min jog', '20 min jog'] },
     ['weeks[1]'],
+    TWO_WEEKS,
   ],
   [
     'one group of two',
     'not-lighter',
     { wren: ['20 min walk', '12 min walk'], dunlin: ['20 min jog', '20 min jog'] },
     ['weeks[1].sessions.dunlin'],
+    TWO_WEEKS,
   ],
   // Monday 2027-03-01 and two weeks: the event on Sunday of the second, or on Monday after it.
   [
@@ -176,7 +192,7 @@ const ROWS: readonly Row[] = [
     'not-lighter',
     two('20 min walk', '20 min walk'),
     [wren],
-    { dates: ['2027-03-01', '2027-03-14'] },
+    TWO_WEEKS,
   ],
   [
     'an event on the Monday after',
@@ -198,6 +214,19 @@ const ROWS: readonly Row[] = [
     { wren: ['20 min walk', '20 min walk', '20 min walk'] },
     [],
     { dates: ['2027-03-01', '2027-03-08'] },
+  ],
+  // Without dates, the event follows the last of four weeks or more.
+  [
+    'three weeks without dates',
+    'not-lighter',
+    { wren: Array.from({ length: 3 }, () => '20 min walk') },
+    [],
+  ],
+  [
+    'four weeks without dates',
+    'not-lighter',
+    { wren: Array.from({ length: 4 }, () => '20 min walk') },
+    ['weeks[3].sessions.wren'],
   ],
   // Runs 2 x 9 = 18 of 20 min in the end, 9 min at most without a walk.
   [
