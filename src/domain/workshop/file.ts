@@ -78,13 +78,17 @@ function weekOf(week: SheetWeek, { groups }: Sheet): object {
   };
 }
 
+/** A reminder without a word is none. */
+export const saidReminders = ({ reminders }: Sheet): readonly string[] =>
+  reminders.filter((reminder) => reminder.trim() !== '');
+
 /**
  * The programme file of a sheet, as JSON text with its keys in the documented order. Gaps and
  * sessions that cannot be read are written as they are, so that reading it back names each with
- * its place. Sending sets revision and keys. A reminder without a word is none.
+ * its place. Sending sets revision and keys.
  */
 export function fileOf(sheet: Sheet): string {
-  const { id, title, language, startDate, goal, leader, groups, weeks, reminders, kept } = sheet;
+  const { id, title, language, startDate, goal, leader, groups, weeks, kept } = sheet;
   const others = Object.entries(kept ?? {}).filter(([key]) => !KNOWN.has(key));
   const file = Object.fromEntries([
     ['format', PROGRAMME_FORMAT],
@@ -104,7 +108,7 @@ export function fileOf(sheet: Sheet): string {
     ['leader', { name: leader, sign: null, seal: null }],
     ['groups', groups.map((group) => ({ id: group.id, name: group.name, for: group.for }))],
     ['weeks', weeks.map((week) => weekOf(week, sheet))],
-    ['reminders', reminders.filter((reminder) => reminder.trim() !== '')],
+    ['reminders', saidReminders(sheet)],
     ...others,
   ] as readonly (readonly [string, unknown])[]);
   return `${JSON.stringify(file, null, 2)}\n`;
