@@ -5,6 +5,7 @@ import { exchangeWays } from '../../src/copy/came.ts';
 import { keyProblem } from '../../src/copy/exchange.ts';
 import { lead, leaderKeys, sending as words } from '../../src/copy/lead.ts';
 import { programmeWarning } from '../../src/copy/warning.ts';
+import { sourceOf } from '../../src/copy/warning-sources.ts';
 import { fail, ok } from '../../src/domain/result.ts';
 import { placeOfWarning } from '../../src/ui/parts/LookThrough.tsx';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
@@ -78,7 +79,28 @@ describe('the leader', () => {
       group: 'sea-birds',
       session: 3,
     });
+    const week = { week: 3, group: '', session: 0 };
+    expect([placeOfWarning('weeks[2].effort'), placeOfWarning('weeks[2]')]).toEqual([week, week]);
     expect(placeOfWarning('goal.date')).toBeUndefined();
+  });
+
+  it('UI-25 a warning about a week stands at the week, and every number has its source', async () => {
+    show('/lead');
+    const file = JSON.parse(programmeText());
+    file.weeks[2].effort = 90;
+    await pick(JSON.stringify(file));
+    const week = (await screen.findByRole('heading', { name: /^Week 3/ })).closest('li');
+    const said = programmeWarning({
+      code: 'target-jump',
+      path: 'weeks[2].effort',
+      detail: { now: 9, before: 5 },
+    });
+    expect(within(week as HTMLElement).getByText(said)).toBeDefined();
+    expect(screen.getByText(lead.place(3, '', 0)).textContent).toBe('Week 3');
+    const sources = screen.getByRole('heading', { name: lead.sourcesTitle, hidden: true });
+    const list = within(sources.nextElementSibling as HTMLElement);
+    for (const code of ['target-jump', 'cool-down-none'] as const)
+      expect(list.getAllByText(sourceOf(code))).toHaveLength(1);
   });
 
   it('UI-25 a file that cannot be used is answered with every path and what is wrong there', async () => {

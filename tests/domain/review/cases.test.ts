@@ -17,6 +17,7 @@ const two = (a: string, b: string): Groups => ({ wren: [a, b] });
 const TO_EVENT: Extra = { distanceM: 5000 };
 /** Two weeks from a Monday, the event on the last Sunday. */
 const TWO_WEEKS: Extra = { dates: ['2027-03-01', '2027-03-14'] };
+const both = (main: string): readonly string[] => [main, main];
 const EASING = '12 min brisk walk';
 
 /** Worked by hand; every main part has 5 min of walking before and after it. */
@@ -31,6 +32,12 @@ const ROWS: readonly Row[] = [
     'back to 40 min after a lighter week',
     'session-longer',
     { wren: ['30 min walk', '15 min walk', '30 min walk'] },
+    [],
+  ],
+  [
+    'back to 40 min after three lighter weeks',
+    'session-longer',
+    { wren: ['30 min walk', ...Array.from({ length: 3 }, () => '18 min walk'), '30 min walk'] },
     [],
   ],
   [
@@ -248,6 +255,25 @@ const ROWS: readonly Row[] = [
     { wren: ['16 min run', '18 min run', '20 min run', EASING] },
     [],
   ],
+  [
+    'one group a second short of 20 min',
+    'never-continuous',
+    { wren: ['16 min run', '18 min run', '19:59 run', EASING] },
+    ['weeks[2].sessions.wren'],
+  ],
+  // Half of the last two weeks and a second under half, whatever came before.
+  [
+    'one group that runs half',
+    'never-continuous',
+    { wren: ['18 min walk', '18 min walk', ...both('2 x (5 min run, 5 min walk)')] },
+    ['weeks[2].sessions.wren'],
+  ],
+  [
+    'one group that runs a second under half',
+    'never-continuous',
+    { wren: ['18 min run', '18 min run', ...both('2 x (4:59 run, 5:01 walk)')] },
+    [],
+  ],
   // 60 % of the last two weeks: 4 x 3 = 12 of 20 min, and 12 of 20 again.
   [
     'a group below one that runs on',
@@ -268,6 +294,16 @@ const ROWS: readonly Row[] = [
     },
     ['weeks[0].sessions.wren'],
     { times: [3, 3, 3, 2] },
+  ],
+  // 2 x 8:54 = 17:48 of 20 min are 89 %.
+  [
+    'a group below that walks a little more than a tenth',
+    'never-continuous',
+    {
+      wren: Array.from({ length: 4 }, () => '2 x (8:54 run, 1:06 walk)'),
+      dunlin: Array.from({ length: 4 }, () => '20 min run'),
+    },
+    [],
   ],
   [
     'a programme of three weeks',
