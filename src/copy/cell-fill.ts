@@ -15,14 +15,14 @@ const BEFORE: Readonly<Record<Along, string>> = {
   groups: 'for the group before',
 };
 
+const WHICH = { hard: 'the hardest steps', easy: 'the easier steps' } as const;
+
 function change(step: StepUp, along: Along): string {
   if (step.kind === 'same') return 'the same session.';
   const than = BEFORE[along];
   if (step.kind === 'sets') return `this session, each time with one set more than ${than}.`;
   const by = `${length(ms(Math.abs(step.by)))} ${step.by > 0 ? 'longer' : 'shorter'}`;
-  const which =
-    step.kind === 'hard' ? 'the hardest steps of the sets' : 'the recoveries in the sets';
-  return `this session, each time with ${which} ${by} than ${than}.`;
+  return `this session, each time with ${WHICH[step.kind]} ${by} than ${than}.`;
 }
 
 export const fill = {
@@ -32,7 +32,7 @@ export const fill = {
   steps: {
     same: 'The same',
     hard: 'Hard steps longer',
-    easy: 'Recoveries shorter',
+    easy: 'Easier steps shorter',
     sets: 'One set more',
   },
   by: 'By',
@@ -44,6 +44,10 @@ export const fill = {
   kept: (places: readonly string[]): string =>
     `${row(places)} ${places.length === 1 ? 'is' : 'are'} kept as written.`,
   nothing: 'All of these are kept as written: nothing would change.',
+  /** A step up that this session has nothing for. */
+  noUp: 'This session has nothing that this would change. It is copied as it is.',
+  stops: (name: string): string => `From ${name} on it cannot grow further this way.`,
+  last: (name: string): string => `${name} then is:`,
   undo: 'What stands there now is replaced. Undo brings it back.',
   copy: 'Copy it',
   cancel: 'Leave it',

@@ -103,6 +103,15 @@ describe('writing a session', () => {
     expect(field().getAttribute('aria-invalid')).toBe('false');
   });
 
+  it('CELL-2 a text that no sheet takes is left out whole, and that is said', async () => {
+    const edits = open({ text: USUAL });
+    field().focus();
+    await user.paste('5 min walk; '.repeat(200));
+    expect(edits).toEqual([]);
+    expect(field().value).toBe(USUAL);
+    expect(screen.getByRole('status').textContent).toMatch(/2000 is the most/);
+  });
+
   it('CELL-3 one tap puts a mistake right, and the hand is back in the text', async () => {
     const edits = open({ text: '5 m walk; 10 min run' });
     await user.click(button(cellWords.take('5 min')));
@@ -209,7 +218,7 @@ describe('tapping a session together', () => {
     const edits = await tapping('50 x 1 min run');
     await user.click(button(pieces.oneMore(1, 50)));
     expect(screen.getByRole('status').textContent).toBe(pieceProblem('count-many'));
-    expect(screen.getByRole('status').className).toBe('cell-told');
+    expect(screen.getByRole('status').className).toBe('cell-told refused');
     await user.click(button(pieces.moreOf('Sets 1')));
     await user.click(button(pieces.removeOf('Sets 1')));
     expect(screen.getByRole('status').textContent).toBe(pieceProblem('main-empty'));
@@ -293,6 +302,8 @@ describe('a session as a whole', () => {
     expect(
       within(dialog).getByText(/^Week 2 gets this session, .* 15 s longer than in the week before/),
     ).toBeDefined();
+    // 5 + 7 x (1 min + 2 min 15 s) + 5 min, worked by hand.
+    expect(within(dialog).getByText(/^32 min 45 s in all/)).toBeDefined();
     await user.click(within(dialog).getByRole('button', { name: fill.copy }));
     expect(edits).toEqual([
       {
@@ -315,6 +326,17 @@ describe('a session as a whole', () => {
     expect(screen.getByText(/one set more than for the group before/)).toBeDefined();
     await user.click(button(fill.cancel));
     expect(edits).toEqual([]);
+  });
+
+  it('CELL-12 where a session cannot grow as asked, that is said as well', async () => {
+    // 2 h 27 min: two sets, each a minute longer, fit into 2 h 30 min once and not twice.
+    open({ text: '5 min easy walk; 2 x (60 min run, 8 min 30 s walk); 5 min easy walk' });
+    await user.click(button(fill.open.weeks));
+    await user.click(screen.getByLabelText(fill.steps.hard));
+    await user.click(screen.getByLabelText('1 min'));
+    expect(screen.getByText(fill.stops('Week 3'))).toBeDefined();
+    await user.click(screen.getByLabelText(fill.steps.sets));
+    expect(screen.getByText(fill.noUp)).toBeDefined();
   });
 
   it('CELL-12 what cannot be read is not copied', async () => {

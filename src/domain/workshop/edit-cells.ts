@@ -53,7 +53,11 @@ export const removeSession = (sheet: Sheet, { at }: Of<'remove-session'>): Sheet
   );
 
 /** The places that follow one, in the order in which a copy reaches them. */
-function following(sheet: Sheet, from: CellPlace, along: 'weeks' | 'groups'): readonly CellPlace[] {
+export function following(
+  sheet: Sheet,
+  from: CellPlace,
+  along: 'weeks' | 'groups',
+): readonly CellPlace[] {
   if (along === 'weeks') {
     return sheet.weeks.map((_, week) => ({ ...from, week })).filter(({ week }) => week > from.week);
   }

@@ -6,14 +6,12 @@ import { planLength } from '../programme/totals.ts';
 import type { Ms } from '../units.ts';
 import { ms, msOfSeconds } from '../units.ts';
 import type { StepUp } from './edit.ts';
+import { stepsOf } from './pieces.ts';
 
 /** The voice says longer durations to five seconds, and a runner cannot tell less apart. */
 const SAYABLE: Ms = msOfSeconds(5);
 
 const effortOf = (step: Step): number => step.effort ?? DEFAULT_EFFORT[step.activity];
-
-const stepsOf = (items: readonly Item[]): readonly Step[] =>
-  items.flatMap((item) => (item.kind === 'step' ? [item] : stepsOf(item.items)));
 
 const isRepeat = (item: Item): item is Repeat => item.kind === 'repeat';
 

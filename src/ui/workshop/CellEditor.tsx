@@ -2,7 +2,10 @@ import '../styles/workshop-cell.css';
 import { type ReactNode, useState } from 'react';
 import type { Reading } from '../../app/workshop-contract.ts';
 import { lead } from '../../copy/lead.ts';
+import { planProblem } from '../../copy/plan.ts';
+import { parsePlan } from '../../domain/programme/parse.ts';
 import type { Edit } from '../../domain/workshop/edit.ts';
+import { cellsOf } from '../../domain/workshop/places.ts';
 import type { CellPlace, Sheet } from '../../domain/workshop/sheet.ts';
 import { CellActions } from './cell/CellActions.tsx';
 import { CellReading } from './cell/CellReading.tsx';
@@ -40,7 +43,7 @@ interface OneCellProps extends CellEditorProps {
 }
 
 function OneCell({ at, sheet, reading, onEdit, actions, tapping, onTapping }: OneCellProps) {
-  const cells = sheet.weeks[at.week]?.sessions[at.group] ?? [];
+  const cells = cellsOf(sheet.weeks[at.week], at.group);
   const cell = cells[at.session];
   const told = useTold(reading);
   if (cell === undefined) return null;
@@ -48,8 +51,12 @@ function OneCell({ at, sheet, reading, onEdit, actions, tapping, onTapping }: On
   const session = cells.length > 1 ? at.session + 1 : 0;
   const write = (text: string) => onEdit({ kind: 'cell', at, text });
   const type = (text: string) => {
-    told.onTyped();
-    write(text);
+    const tooLong = longerThanCanBe(text);
+    if (tooLong !== undefined) told.refuse(tooLong);
+    else {
+      told.onTyped();
+      write(text);
+    }
   };
   return (
     <section className="cell-editor" aria-label={lead.place(at.week + 1, group, session)}>
@@ -64,11 +71,17 @@ function OneCell({ at, sheet, reading, onEdit, actions, tapping, onTapping }: On
         onText={write}
         told={told}
       />
-      <p role="status" className={told.shown ? 'cell-told' : 'for-readers'}>
+      <p role="status" className={told.kind === 'read' ? 'for-readers' : `cell-told ${told.kind}`}>
         {told.text}
       </p>
       <CellActions at={at} sheet={sheet} reading={reading} onEdit={onEdit} />
       {actions !== undefined && <div className="row">{actions}</div>}
     </section>
   );
+}
+
+/** A text that no sheet takes, which only pasting can make: said at once, and left out whole. */
+function longerThanCanBe(text: string): string | undefined {
+  const read = parsePlan(text);
+  return !read.ok && read.error.code === 'text-long' ? planProblem(read.error) : undefined;
 }

@@ -5,6 +5,7 @@ import { type Along, fill } from '../../../copy/cell-fill.ts';
 import { formatPlan } from '../../../domain/programme/format.ts';
 import { LIMITS } from '../../../domain/programme/shape.ts';
 import type { Edit } from '../../../domain/workshop/edit.ts';
+import { cellsOf } from '../../../domain/workshop/places.ts';
 import type { CellPlace, Sheet } from '../../../domain/workshop/sheet.ts';
 import { FillDialog } from './FillDialog.tsx';
 import { placesAfter } from './places-after.ts';
@@ -21,7 +22,7 @@ const WAYS: readonly Along[] = ['weeks', 'groups'];
 /** What is done with a session as a whole. */
 export function CellActions({ at, sheet, reading, onEdit }: CellActionsProps) {
   const [filling, setFilling] = useState<Along>();
-  const cells = sheet.weeks[at.week]?.sessions[at.group] ?? [];
+  const cells = cellsOf(sheet.weeks[at.week], at.group);
   const cell = cells[at.session];
   if (cell === undefined) return null;
   const { plan } = reading;
@@ -70,10 +71,11 @@ export function CellActions({ at, sheet, reading, onEdit }: CellActionsProps) {
         )}
       </div>
       {!readable && ways.length > 0 && <p className="small soft">{fill.unreadable}</p>}
-      {filling !== undefined && (
+      {filling !== undefined && plan !== undefined && (
         <FillDialog
           at={at}
           sheet={sheet}
+          plan={plan}
           along={filling}
           onEdit={onEdit}
           onLeave={() => setFilling(undefined)}

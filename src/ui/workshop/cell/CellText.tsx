@@ -1,6 +1,5 @@
 import { type ReactNode, type RefObject, useId, useRef } from 'react';
 import { cellWords } from '../../../copy/cell.ts';
-import { TEXT_MAX } from '../../../domain/programme/bounds.ts';
 import type { PlanProblem } from '../../../domain/programme/problem.ts';
 
 interface CellTextProps {
@@ -27,8 +26,6 @@ export function CellText({ text, problem, onText, children }: CellTextProps) {
             id={`${id}-text`}
             value={text}
             rows={2}
-            // Far more than can be read: the copy says so, but a whole book is not laid out.
-            maxLength={TEXT_MAX * 2}
             spellCheck={false}
             autoCapitalize="off"
             autoCorrect="off"

@@ -1,16 +1,19 @@
-import { type ReactNode, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { type Along, fill } from '../../../copy/cell-fill.ts';
 import { length } from '../../../copy/times.ts';
+import type { Plan } from '../../../domain/programme/plan.ts';
 import { ms, msOfSeconds } from '../../../domain/units.ts';
 import type { Edit, StepUp } from '../../../domain/workshop/edit.ts';
 import type { CellPlace, Sheet } from '../../../domain/workshop/sheet.ts';
 import { Choices } from '../../parts/Choices.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { type PlaceAfter, placesAfter } from './places-after.ts';
+import { WhatHappens } from './WhatHappens.tsx';
 
 interface FillDialogProps {
   readonly at: CellPlace;
   readonly sheet: Sheet;
+  readonly plan: Plan;
   readonly along: Along;
   readonly onEdit: (edit: Edit) => void;
   readonly onLeave: () => void;
@@ -27,7 +30,7 @@ const stepOf = (kind: Kind, seconds: number): StepUp => {
 };
 
 /** Copies a session onwards: how it grows from one place to the next, how far, and what that does. */
-export function FillDialog({ at, sheet, along, onEdit, onLeave }: FillDialogProps) {
+export function FillDialog({ at, sheet, plan, along, onEdit, onLeave }: FillDialogProps) {
   const places = placesAfter(sheet, at, along);
   const [kind, setKind] = useState<Kind>('same');
   const [by, setBy] = useState({ hard: 30, easy: -15 });
@@ -58,7 +61,7 @@ export function FillDialog({ at, sheet, along, onEdit, onLeave }: FillDialogProp
           />
         )}
         <HowFar places={places} count={count} onCount={setCount} />
-        <WhatHappens places={places.slice(0, count)} step={step} along={along} />
+        <WhatHappens plan={plan} places={places.slice(0, count)} step={step} along={along} />
         <div className="pair">
           <button
             type="button"
@@ -99,31 +102,6 @@ function HowFar({ places, count, onCount }: HowFarProps) {
           </option>
         ))}
       </select>
-    </div>
-  );
-}
-
-interface WhatProps {
-  readonly places: readonly PlaceAfter[];
-  readonly step: StepUp;
-  readonly along: Along;
-}
-
-/** Said before it is done. */
-function WhatHappens({ places, step, along }: WhatProps): ReactNode {
-  const kept = places.filter(({ pinned }) => pinned).map(({ name }) => name);
-  const changed = places.filter(({ pinned }) => !pinned).map(({ name }) => name);
-  return (
-    <div className="notice" role="status">
-      {changed.length === 0 ? (
-        <p>{fill.nothing}</p>
-      ) : (
-        <>
-          <p>{fill.will(changed, step, along)}</p>
-          {kept.length > 0 && <p>{fill.kept(kept)}</p>}
-          <p className="small">{fill.undo}</p>
-        </>
-      )}
     </div>
   );
 }

@@ -82,7 +82,7 @@ function LengthField({ step, at, number, hand }: StepRowProps) {
       setTyped(undefined);
       if (read.value !== step.duration)
         hand.apply(changeStep(hand.plan, at, { duration: read.value }));
-    } else hand.tell(read.error === undefined ? noLength : planProblem(read.error), true);
+    } else hand.refuse(read.error === undefined ? noLength : planProblem(read.error));
   };
   return (
     <input

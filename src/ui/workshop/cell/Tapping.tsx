@@ -32,7 +32,10 @@ export function Tapping({ plan, replaces, open, onOpen, onText, told }: TappingP
       ref={root}
       className="cell-tapping"
       open={open}
-      onToggle={(event) => onOpen(event.currentTarget.open)}
+      onToggle={(event) => {
+        if (!event.currentTarget.open) told.hush();
+        onOpen(event.currentTarget.open);
+      }}
     >
       <summary>{pieces.title}</summary>
       {open && replaces && <p className="soft">{pieces.replaces}</p>}
@@ -43,7 +46,7 @@ export function Tapping({ plan, replaces, open, onOpen, onText, told }: TappingP
           onClick={() => {
             goTo({ part: 'warm-up', path: [0] }, 'activity');
             onText(formatPlan(FIRST_PLAN));
-            told.tell(pieces.saidTotal(planLength(FIRST_PLAN)), false);
+            told.done(pieces.saidTotal(planLength(FIRST_PLAN)));
           }}
         >
           {pieces.start}
@@ -84,7 +87,7 @@ function AllPieces({ plan, onText, told, goTo }: AllProps) {
   const numbers = numbersOf(plan);
   const apply = (result: EditResult, control?: string) => {
     if (!result.ok) {
-      told.tell(pieceProblem(result.error), true);
+      told.refuse(pieceProblem(result.error));
       return;
     }
     const { at, plan: changed } = result.value;
@@ -93,10 +96,10 @@ function AllPieces({ plan, onText, told, goTo }: AllProps) {
       // What is moved stays open; everything else that moves the focus closes it.
       setOpened(control === 'up' || control === 'down' ? keyOf(at) : '');
     }
-    told.tell(saidOf(changed, at), false);
+    told.done(saidOf(changed, at));
     onText(formatPlan(changed));
   };
-  const hand: Hand = { plan, numbers, opened, open: setOpened, apply, tell: told.tell };
+  const hand: Hand = { plan, numbers, opened, open: setOpened, apply, refuse: told.refuse };
   return (
     <div className="pieces">
       {PARTS.map((part) => (

@@ -12,7 +12,8 @@ export interface Hand {
   readonly open: (key: string) => void;
   /** Takes an edit over, or says why not. `control`: where the focus goes then, on its piece. */
   readonly apply: (result: EditResult, control?: string) => void;
-  readonly tell: (text: string, shown: boolean) => void;
+  /** Says why something was not done. */
+  readonly refuse: (text: string) => void;
 }
 
 /** A place as a key: `main.1.0`. */

@@ -1,4 +1,6 @@
 import { type Along, fill } from '../../../copy/cell-fill.ts';
+import { following } from '../../../domain/workshop/edit-cells.ts';
+import { cellAt } from '../../../domain/workshop/places.ts';
 import type { CellPlace, Sheet } from '../../../domain/workshop/sheet.ts';
 
 export interface PlaceAfter {
@@ -7,23 +9,14 @@ export interface PlaceAfter {
   readonly pinned: boolean;
 }
 
-const isPinned = (sheet: Sheet, { week, group, session }: CellPlace): boolean =>
-  sheet.weeks[week]?.sessions[group]?.[session]?.pinned === true;
-
-/** Where a session can be copied to: the weeks after its own, or the groups after its own. */
+/** Where a session can be copied to, by name, in the order in which a copy gets there. */
 export function placesAfter(sheet: Sheet, at: CellPlace, along: Along): readonly PlaceAfter[] {
-  if (along === 'weeks') {
-    return sheet.weeks
-      .map((_, week) => ({
-        week,
-        name: fill.week(week + 1),
-        pinned: isPinned(sheet, { ...at, week }),
-      }))
-      .filter(({ week }) => week > at.week);
-  }
-  const own = sheet.groups.findIndex(({ id }) => id === at.group);
-  return sheet.groups.slice(own + 1).map(({ id, name }) => ({
-    name,
-    pinned: isPinned(sheet, { ...at, group: id }),
+  const named = ({ week, group }: CellPlace): string =>
+    along === 'weeks'
+      ? fill.week(week + 1)
+      : (sheet.groups.find(({ id }) => id === group)?.name ?? group);
+  return following(sheet, at, along).map((place) => ({
+    name: named(place),
+    pinned: cellAt(sheet, place)?.pinned === true,
   }));
 }
