@@ -6,9 +6,36 @@ import { length } from './times.ts';
 
 export type Along = 'weeks' | 'groups';
 
+/** Where a copy goes, by name; weeks have their number (from 1) too. */
+export interface Where {
+  readonly name: string;
+  readonly week?: number;
+}
+
+/** Weeks in stretches: of 2, 3, 4 and 6, "2 to 4" and "6". */
+function stretches(weeks: readonly number[]): readonly string[] {
+  const found: { from: number; to: number }[] = [];
+  for (const week of weeks) {
+    const last = found.at(-1);
+    if (last?.to === week - 1) last.to = week;
+    else found.push({ from: week, to: week });
+  }
+  return found.flatMap(({ from, to }) => {
+    if (to < from + 2) return from === to ? [`${from}`] : [`${from}`, `${to}`];
+    return [`${from} to ${to}`];
+  });
+}
+
 /** Names in a row: "Dunlin, Curlew and Swift". */
 const row = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** "Dunlin and Curlew", "Week 2", "Weeks 2 to 4 and 6". */
+function named(places: readonly Where[]): string {
+  const weeks = places.flatMap(({ week }) => week ?? []);
+  if (weeks.length < 2) return row(places.map(({ name }) => name));
+  return `Weeks ${row(stretches(weeks))}`;
+}
 
 const BEFORE: Readonly<Record<Along, string>> = {
   weeks: 'in the week before',
@@ -39,10 +66,10 @@ export const fill = {
   howFar: 'How far',
   week: (n: number): string => `Week ${n}`,
   upTo: (name: string, count: number): string => (count === 1 ? `${name} only` : `Up to ${name}`),
-  will: (places: readonly string[], step: StepUp, along: Along): string =>
-    `${row(places)} ${places.length === 1 ? 'gets' : 'get'} ${change(step, along)}`,
-  kept: (places: readonly string[]): string =>
-    `${row(places)} ${places.length === 1 ? 'is' : 'are'} kept as written.`,
+  will: (places: readonly Where[], step: StepUp, along: Along): string =>
+    `${named(places)} ${places.length === 1 ? 'gets' : 'get'} ${change(step, along)}`,
+  kept: (places: readonly Where[]): string =>
+    `${named(places)} ${places.length === 1 ? 'is' : 'are'} kept as written.`,
   nothing: 'All of these are kept as written: nothing would change.',
   /** A step up that this session has nothing for. */
   noUp: 'This session has nothing that this would change. It is copied as it is.',

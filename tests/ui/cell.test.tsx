@@ -1,8 +1,9 @@
 import { cleanup, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
-import { cellWords, pieceProblem, pieces, understood } from '../../src/copy/cell.ts';
+import { cellWords, understood } from '../../src/copy/cell.ts';
 import { fill } from '../../src/copy/cell-fill.ts';
+import { pieceProblem, pieces } from '../../src/copy/pieces.ts';
 import { planProblem } from '../../src/copy/plan.ts';
 import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { DEFAULT_EFFORT, type Step } from '../../src/domain/programme/plan.ts';
@@ -294,7 +295,7 @@ describe('a session as a whole', () => {
     const edits = open({ text: USUAL });
     await user.click(button(fill.open.weeks));
     const dialog = screen.getByRole('dialog');
-    expect(within(dialog).getByText(/^Week 2 and Week 4 get the same session\.$/)).toBeDefined();
+    expect(within(dialog).getByText(/^Weeks 2 and 4 get the same session\.$/)).toBeDefined();
     expect(within(dialog).getByText('Week 3 is kept as written.')).toBeDefined();
     await user.click(within(dialog).getByLabelText(fill.steps.hard));
     await user.click(within(dialog).getByLabelText('15 s'));
@@ -315,6 +316,12 @@ describe('a session as a whole', () => {
       },
     ]);
     expect(screen.queryByRole('dialog')).toBeNull();
+  });
+
+  it('CELL-12 weeks in a row are said as one stretch', () => {
+    const weeks = [2, 3, 4, 6, 8, 9].map((week) => ({ name: fill.week(week), week }));
+    expect(fill.kept(weeks)).toBe('Weeks 2 to 4, 6, 8 and 9 are kept as written.');
+    expect(fill.kept(weeks.slice(3, 4))).toBe('Week 6 is kept as written.');
   });
 
   it('CELL-12 copying to the groups after names them; leaving it changes nothing', async () => {

@@ -1,4 +1,4 @@
-import { pieces } from '../../../copy/cell.ts';
+import { pieces } from '../../../copy/pieces.ts';
 import type { Item, Part } from '../../../domain/programme/plan.ts';
 import type { PiecePlace } from '../../../domain/workshop/pieces.ts';
 import { inside } from '../../../domain/workshop/pieces.ts';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { pieces } from '../../../copy/cell.ts';
+import { pieces } from '../../../copy/pieces.ts';
 import { movePiece } from '../../../domain/workshop/move-piece.ts';
 import type { PiecePlace } from '../../../domain/workshop/pieces.ts';
 import { removePiece, repeatPiece } from '../../../domain/workshop/plan-edits.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { pieces } from '../../../copy/cell.ts';
+import { pieces } from '../../../copy/pieces.ts';
 import { NOTE_MAX } from '../../../domain/programme/bounds.ts';
 import { DEFAULT_EFFORT } from '../../../domain/programme/plan.ts';
 import { changeStep } from '../../../domain/workshop/plan-edits.ts';

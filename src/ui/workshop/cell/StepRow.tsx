@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { noLength, pieces } from '../../../copy/cell.ts';
+import { noLength, pieces } from '../../../copy/pieces.ts';
 import { planProblem } from '../../../copy/plan.ts';
 import { length } from '../../../copy/times.ts';
 import type { Activity, Step } from '../../../domain/programme/plan.ts';

@@ -1,5 +1,5 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
-import { pieceProblem, pieces } from '../../../copy/cell.ts';
+import { pieceProblem, pieces } from '../../../copy/pieces.ts';
 import { formatPlan } from '../../../domain/programme/format.ts';
 import type { Plan } from '../../../domain/programme/plan.ts';
 import { PARTS } from '../../../domain/programme/plan.ts';

@@ -21,8 +21,8 @@ interface WhatHappensProps {
 
 /** What a copy will do, before it is done: who gets what, who keeps theirs, and how it ends. */
 export function WhatHappens({ plan, places, step, along }: WhatHappensProps) {
-  const changed = places.filter(({ pinned }) => !pinned).map(({ name }) => name);
-  const kept = places.filter(({ pinned }) => pinned).map(({ name }) => name);
+  const changed = places.filter(({ pinned }) => !pinned);
+  const kept = places.filter(({ pinned }) => pinned);
   if (changed.length === 0) return <p className="notice">{fill.nothing}</p>;
   const last = places.findLastIndex(({ pinned }) => !pinned);
   return (
