@@ -78,5 +78,6 @@ export const fill = {
   undo: 'What stands there now is replaced. Undo brings it back.',
   copy: 'Copy it',
   cancel: 'Leave it',
+  unwritten: 'Write the session first; then it can be copied.',
   unreadable: 'Put the text right first; then it can be copied.',
 } as const;

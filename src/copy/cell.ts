@@ -56,7 +56,7 @@ export const cellWords = {
   take: (write: string): string => `Use “${write}”`,
   takeTotal: (write: string, total: string): string => `Use “${write}”, ${total}`,
   away: (found: string): string => `Take “${found}” away`,
-  lastGood: 'This is the last version that could be read:',
+  lastGood: (totals: string): string => `The last version that could be read: ${totals}.`,
   noneGood: 'Nothing of this session could be read yet.',
   keepPinned: 'Keep this session as it is when drafting again',
   tidy: 'Tidy the text',

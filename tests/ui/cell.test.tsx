@@ -82,9 +82,8 @@ describe('writing a session', () => {
     expect(field().getAttribute('aria-invalid')).toBe('true');
     const read = parsePlan(field().value);
     expect(reading()).toContain(`Line 1, column 18: ${read.ok ? '' : planProblem(read.error)}`);
-    expect(reading()).toContain(cellWords.lastGood);
     // The text could be read up to its first step.
-    expect(reading()).toContain('5 min in all');
+    expect(reading()).toContain(cellWords.lastGood('5 min in all, main set 5 min'));
     await user.click(button(/^Go to line 1, column 18/));
     expect(field().selectionStart).toBe(17);
     expect(document.activeElement).toBe(field());
@@ -351,5 +350,8 @@ describe('a session as a whole', () => {
     await user.click(button(fill.open.weeks));
     expect(screen.queryByRole('dialog')).toBeNull();
     expect(screen.getByText(fill.unreadable)).toBeDefined();
+    cleanup();
+    open({ text: '' });
+    expect(screen.getByText(fill.unwritten)).toBeDefined();
   });
 });

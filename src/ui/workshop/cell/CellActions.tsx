@@ -70,7 +70,9 @@ export function CellActions({ at, sheet, reading, onEdit }: CellActionsProps) {
           </button>
         )}
       </div>
-      {!readable && ways.length > 0 && <p className="small soft">{fill.unreadable}</p>}
+      {!readable && ways.length > 0 && (
+        <p className="small soft">{cell.text.trim() === '' ? fill.unwritten : fill.unreadable}</p>
+      )}
       {filling !== undefined && plan !== undefined && (
         <FillDialog
           at={at}

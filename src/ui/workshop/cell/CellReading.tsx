@@ -15,32 +15,37 @@ interface CellReadingProps {
   readonly onText: (text: string) => void;
 }
 
-/** How a text was understood; or what is wrong with it, and the last version that was not. */
+/**
+ * How a text was understood; or the last version that could be, and what is wrong now. The strip
+ * keeps its place meanwhile: half a word is a mistake, and nothing may jump with every letter.
+ */
 export function CellReading({ text, reading, field, onText }: CellReadingProps) {
-  const { plan, timeline, problems } = reading;
+  const { plan, problems } = reading;
   const [problem] = problems;
-  const untouched = problem?.code === 'empty' && plan === undefined;
+  if (problem?.code === 'empty' && plan === undefined)
+    return <p className="soft">{cellWords.hint}</p>;
   return (
     <>
-      {untouched && <p className="soft">{cellWords.hint}</p>}
-      {problem !== undefined && !untouched && (
+      <Landscape reading={reading} />
+      {problem === undefined ? (
+        plan !== undefined && <p className="small figures">{understood(plan)}</p>
+      ) : (
         <Mistake text={text} problem={problem} field={field} onText={onText} />
       )}
-      {problem !== undefined && !untouched && (
-        <p className="soft small">{plan === undefined ? cellWords.noneGood : cellWords.lastGood}</p>
-      )}
-      {plan !== undefined && timeline !== undefined && (
-        <div className="cell-good" data-last={problem !== undefined}>
-          <Strip timeline={timeline} />
-          <p className="figures">
-            <strong>
-              {weeks.totals(length(timeline.total), length(lengthOfPart(timeline, 'main')))}
-            </strong>
-          </p>
-          <p className="small figures">{understood(plan)}</p>
-        </div>
-      )}
     </>
+  );
+}
+
+function Landscape({ reading: { plan, timeline, problems } }: { reading: Reading }) {
+  if (plan === undefined || timeline === undefined)
+    return <p className="soft small">{cellWords.noneGood}</p>;
+  const isLast = problems.length > 0;
+  const totals = weeks.totals(length(timeline.total), length(lengthOfPart(timeline, 'main')));
+  return (
+    <div className="cell-good" data-last={isLast}>
+      <Strip timeline={timeline} />
+      <p className="figures">{isLast ? cellWords.lastGood(totals) : <strong>{totals}</strong>}</p>
+    </div>
   );
 }
 
