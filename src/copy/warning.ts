@@ -9,6 +9,12 @@ const km = (metres: string): string => `${Number((Number(metres) / 1000).toFixed
 const event = (warning: ProgrammeWarning): string => of(warning, 'event').trim() || 'the event';
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** What distance is counted with; a session without running needs one pace only. */
+const paces = (warning: ProgrammeWarning): string =>
+  warning.detail?.running === undefined
+    ? `${of(warning, 'walking')} per km`
+    : `${of(warning, 'running')} per km running and ${of(warning, 'walking')} walking`;
+
 const WHAT: Readonly<Record<string, string>> = { run: 'running', brisk: 'brisk walking' };
 
 const SENTENCES: Readonly<Record<WarningCode, (warning: ProgrammeWarning) => string>> = {
@@ -48,7 +54,7 @@ const SENTENCES: Readonly<Record<WarningCode, (warning: ProgrammeWarning) => str
   'never-continuous': (w) =>
     `No run in the programme is longer than ${of(w, 'now')} without a walk. To run on, this group would need one of ${of(w, 'asked')} or more; running and walking in turn is a good way too.`,
   'distance-short': (w) =>
-    `The farthest session, ${of(w, 'now')}, covers about ${km(of(w, 'metres'))}. ${capital(event(w))} is ${km(of(w, 'goal'))}: about ${of(w, 'minutes')} min on feet at the same mix.`,
+    `At ${paces(w)}, the farthest session (${of(w, 'now')}) covers about ${km(of(w, 'metres'))}. ${capital(event(w))} is ${km(of(w, 'goal'))}: about ${of(w, 'minutes')} min at the same mix.`,
 };
 
 /** One sentence or two; where it is stands in the warning's path. */

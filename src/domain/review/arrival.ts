@@ -56,8 +56,11 @@ function checkDistance(
   const metres = metresOf(most.facts);
   if (metres === 0) return [];
   if (goal.distanceM * 100 <= metres * (100 + growth.value)) return [];
+  const { runningPace, walkingPace } = REVIEW_LIMITS;
   const detail = {
     now: sayDuration(most.facts.total),
+    walking: sayDuration(msOfSeconds(walkingPace.value)),
+    ...(most.facts.run > 0 ? { running: sayDuration(msOfSeconds(runningPace.value)) } : {}),
     metres: Math.round(metres),
     goal: goal.distanceM,
     event: goal.name,

@@ -114,7 +114,7 @@ export const REVIEW_LIMITS = {
     value: 20,
     unit: '%',
     standing: 'common practice',
-    from: 'Studies of lighter weeks are of trained racers',
+    from: 'Studies of lighter weeks are of trained racers: Bosquet et al. 2007, Med Sci Sports Exerc 39(8):1358-65 (from memory)',
   },
   /** A programme shorter than this is not asked where it arrives. */
   arrivalWeeks: {

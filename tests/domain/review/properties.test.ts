@@ -195,7 +195,37 @@ describe('what holds of every review', () => {
   });
 });
 
+/** How a threshold is told where its source is. A number that changes has to be told anew. */
+const TOLD: Readonly<Partial<Record<LimitName, readonly [value: number, words: RegExp]>>> = {
+  together: [30, /half a minute/],
+  easyWalk: [300, /five to ten minutes.*five and five/],
+  mainShare: [50, /half of the session/],
+  sessionGrowth: [30, /from 30 %/],
+  sessionFloor: [300, /five minutes/],
+  stretchGrowth: [30, /from 30 %/],
+  stretchFloor: [90, /minute and a half/],
+  behind: [60, /a minute/],
+  targetRise: [1, /a point a week/],
+  stepRise: [2, /over two points/],
+  hardFrom: [7, /from 7 of 10/],
+  lighter: [20, /a fifth less/],
+  continuous: [1200, /twenty minutes/],
+  nearlyAllRunning: [90, /a tenth or less/],
+  eventGrowth: [30, /30 % longer/],
+  eventGrowthWalking: [50, /half as long again/],
+  runningPace: [480, /8 min per km running/],
+  walkingPace: [720, /12 min walking/],
+};
+
 describe('where the numbers come from', () => {
+  it.each(Object.entries(TOLD))('REV-2 %s is told as it is', (name, [value, words]) => {
+    expect(REVIEW_LIMITS[name as LimitName].value).toBe(value);
+    const users = WARNING_CODES.filter((code) =>
+      (WARNING_LIMITS[code] as readonly string[]).includes(name),
+    );
+    for (const code of users) expect(sourceOf(code)).toMatch(words);
+  });
+
   it.each(WARNING_CODES)('REV-2 %s says its source and how far it can be leaned on', (code) => {
     const source = sourceOf(code);
     expect(source).toMatch(/^[A-Z].*\.$/);
