@@ -1,0 +1,198 @@
+import { BOUNDS, type Half, longestAfter } from './bounds.ts';
+import type { Ground } from './ground.ts';
+import { missing, type Need } from './need.ts';
+import { asideCost, firstCost, lightCost, stepCost } from './objective.ts';
+import { type Option, optionsOf } from './option.ts';
+import type { PinnedWeek } from './pinned.ts';
+import type { Arrival } from './wish.ts';
+
+export interface Climber {
+  readonly arrive: Arrival;
+  /** Longest stretch that is comfortable today. */
+  readonly today: Half;
+  readonly need: Need;
+  readonly pinned: readonly PinnedWeek[];
+}
+
+/** A group's way through the weeks; pinned weeks have their pinned session. */
+export interface Climb {
+  readonly options: readonly Option[];
+  readonly missing: Half;
+  readonly cost: number;
+}
+
+/** The best way to a main set of the last full week that was drafted; none before the first. */
+interface Node {
+  readonly option: Option | undefined;
+  readonly cost: number;
+  /** Chosen so far, week by week. */
+  readonly way: Way | undefined;
+}
+interface Way {
+  readonly option: Option;
+  readonly before: Way | undefined;
+}
+
+/** Most running and longest stretch so far, as far as the next week is bound by them. */
+interface Reference {
+  readonly hard: number;
+  readonly stretch: number;
+}
+
+const MISS = 1_000_000;
+
+/** What pinned sessions up to a week, itself left out, have shown. */
+const seenBefore = (pinned: readonly PinnedWeek[], week: number): Reference => ({
+  hard: Math.max(0, ...pinned.slice(0, week).map(({ hard }) => hard)),
+  stretch: Math.max(0, ...pinned.slice(0, week).map(({ stretch }) => stretch)),
+});
+
+/** The most that may be run in a first week whose main set is `main`. */
+export function firstHard({ arrive, today }: Climber, main: Half): number {
+  const more = today + BOUNDS.firstHard;
+  return arrive === 'run' ? more : Math.min(more, Math.floor(BOUNDS.firstShare * main));
+}
+
+const firstStretch = ({ today }: Climber): Half => Math.max(BOUNDS.firstStretch, today);
+
+/** Limits of a week's main set after what came before. */
+function limitsOf(climber: Climber, main: Half, node: Node, seen: Reference) {
+  const { option } = node;
+  const most = Math.max(option?.hard ?? 0, seen.hard);
+  const longest = Math.max(option?.stretch ?? 0, seen.stretch);
+  const first = option === undefined ? firstHard(climber, main) : 0;
+  return {
+    least: option?.hard ?? 0,
+    most: Math.max(first, most === 0 ? 0 : most + BOUNDS.rise),
+    longest: Math.max(
+      firstStretch(climber),
+      option === undefined && seen.stretch === 0
+        ? 0
+        : longestAfter(Math.max(longest, climber.today)),
+    ),
+  };
+}
+
+/** What the next week is a step from: the pinned session before it, or else the last full week. */
+const beforeOf = ({ option, way }: Node): Option | undefined =>
+  way?.option.form.kind === 'pinned' ? way.option : option;
+
+/** The first of options, which stand in order of how hard they are, that is at least so hard. */
+function firstFrom(options: readonly Option[], least: Half): number {
+  let [low, high] = [0, options.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((options[middle] as Option).hard < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function fullWeek(
+  climber: Climber,
+  main: Half,
+  seen: Reference,
+  nodes: readonly Node[],
+): readonly Node[] {
+  const options = optionsOf(main, climber.arrive);
+  const best: (Node | undefined)[] = options.map(() => undefined);
+  for (const node of nodes) {
+    const { least, most, longest } = limitsOf(climber, main, node, seen);
+    const before = beforeOf(node);
+    for (let n = firstFrom(options, least); n < options.length; n += 1) {
+      const option = options[n] as Option;
+      if (option.hard > most) break;
+      if (option.stretch > longest) continue;
+      const step = before === undefined ? 0 : stepCost(before, option);
+      const cost = node.cost + step + firstCost(option, main);
+      if (cost < (best[n]?.cost ?? Number.POSITIVE_INFINITY))
+        best[n] = { option, cost, way: { option, before: node.way } };
+    }
+  }
+  return best.filter((node) => node !== undefined);
+}
+
+/** A week beside the rise: a light one, or one that a pinned session of another group cut short. */
+function besideWeek(
+  climber: Climber,
+  main: Half,
+  kind: 'aside' | 'light',
+  seen: Reference,
+  nodes: readonly Node[],
+): readonly Node[] {
+  const options = optionsOf(main, climber.arrive);
+  return nodes.flatMap((node): Node[] => {
+    const before = node.option ?? node.way?.option;
+    if (before === undefined) return [];
+    const hard = Math.max(before.hard, seen.hard);
+    const stretch = Math.max(before.stretch, seen.stretch);
+    const most = kind === 'light' ? BOUNDS.light.max * hard : hard;
+    const costOf = kind === 'light' ? lightCost : asideCost;
+    let found: Node | undefined;
+    for (const option of options) {
+      if (option.hard > most) break;
+      if (option.stretch > stretch) continue;
+      const cost = node.cost + costOf(before, option) + firstCost(option, main);
+      if (cost < (found?.cost ?? Number.POSITIVE_INFINITY))
+        found = { option: node.option, cost, way: { option, before: node.way } };
+    }
+    return found === undefined ? [] : [found];
+  });
+}
+
+/** A pinned week: its session stands, and how far the week before leads up to it is counted. */
+const pinnedWeek = (own: Option, nodes: readonly Node[]): readonly Node[] =>
+  nodes.map((node) => {
+    const before = beforeOf(node);
+    const cost = node.cost + (before === undefined ? 0 : stepCost(before, own));
+    return { option: node.option, cost, way: { option: own, before: node.way } };
+  });
+
+function wayOf(node: Node): readonly Option[] {
+  const options: Option[] = [];
+  for (let way = node.way; way !== undefined; way = way.before) options.push(way.option);
+  return options.reverse();
+}
+
+/** What the group has reached before the week of the event. */
+export function reachedBy(
+  options: readonly Option[],
+  pinned: readonly PinnedWeek[],
+): { main: Half; hard: Half; stretch: Half } {
+  const full = options.slice(0, -1);
+  const last = full.at(-1);
+  const seen = seenBefore(pinned, full.length);
+  return {
+    main: Math.max(...full.map(({ main }) => main)),
+    hard: Math.max(last?.hard ?? 0, ...full.map(({ hard }) => hard), seen.hard),
+    stretch: Math.max(...full.map(({ stretch }) => stretch), seen.stretch),
+  };
+}
+
+/**
+ * The cheapest way of one group over a given ground, within all bounds: exact, by dynamic
+ * programming over the main sets of the full weeks. Nothing when there is none.
+ */
+export function climb(climber: Climber, ground: Ground): Climb | undefined {
+  let nodes: readonly Node[] = [{ option: undefined, cost: 0, way: undefined }];
+  for (const [week, main] of ground.mains.entries()) {
+    const kind = ground.kinds[week] ?? 'full';
+    const seen = seenBefore(climber.pinned, week);
+    const own = climber.pinned[week]?.own;
+    if (week === ground.mains.length - 1) nodes = nodes.map((node) => withMissing(climber, node));
+    if (own !== undefined) nodes = pinnedWeek(own, nodes);
+    else if (kind === 'full') nodes = fullWeek(climber, main, seen, nodes);
+    else nodes = besideWeek(climber, main, kind, seen, nodes);
+  }
+  const [first, ...others] = nodes;
+  if (first === undefined) return undefined;
+  const best = others.reduce((one, other) => (other.cost < one.cost ? other : one), first);
+  const miss = Math.floor(best.cost / MISS);
+  return { options: wayOf(best), missing: miss, cost: best.cost - miss * MISS };
+}
+
+function withMissing(climber: Climber, node: Node): Node {
+  const options = wayOf(node);
+  const reached = reachedBy([...options, ...options.slice(-1)], climber.pinned);
+  return { ...node, cost: node.cost + MISS * Math.ceil(missing(climber.need, reached)) };
+}
