@@ -1,8 +1,10 @@
 import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { beforeAll, expect } from 'vitest';
+import type { StoredSheet } from '../../src/app/exchange-ports.ts';
 import type { SessionEvent } from '../../src/domain/session/event.ts';
 import { ms } from '../../src/domain/units.ts';
+import { blankSheet } from '../../src/domain/workshop/blank.ts';
 import { type Journey, journey, seconds } from '../drivers/browser/journey.ts';
 import { ROOT } from '../drivers/tree.ts';
 
@@ -36,6 +38,16 @@ async function withStore({ site }: Journey, page: Page): Promise<Page> {
   await page.goto(`${site.url}store.html`);
   return page;
 }
+
+const DONE = { ok: true, value: undefined };
+const sheetOf = (tab: string, mark: string): StoredSheet => ({
+  format: 'towpath-sheet/1',
+  key: 'sheet-a',
+  sheet: { ...blankSheet('marsh-a', 'en'), title: `Marsh ${mark}`, kept: { wind: null } },
+  changedAt: 5,
+  tab,
+  mark,
+});
 
 const tick = (at: number): SessionEvent => ({ type: 'tick', wall: at, track: ms(at) });
 
@@ -114,6 +126,51 @@ journey(
       tab,
     );
     expect(refused).toMatchObject({ ok: false, error: { code: 'not-ours' } });
+  },
+);
+
+journey(
+  'REAL-21 a programme in writing is there after a kill, as it was last written',
+  async (j) => {
+    const page = await withStore(j, j.page);
+    const results = await page.evaluate(
+      async ([first, last]) => [
+        await window.sheets.putSheet(first, undefined),
+        await window.sheets.putSheet(last, first.mark),
+      ],
+      [sheetOf('one', 'a'), sheetOf('one', 'b')] as const,
+    );
+    expect(results).toEqual([DONE, DONE]);
+    await j.kill();
+    const again = await withStore(j, await j.restart());
+    const [sheets, everything] = await again.evaluate(async () => [
+      await window.sheets.sheets(),
+      await window.store.exportAll(),
+    ]);
+    expect(sheets).toEqual({ ok: true, value: [sheetOf('one', 'b')] });
+    expect(everything).toMatchObject({ ok: true, value: { sheets: [sheetOf('one', 'b')] } });
+  },
+);
+
+journey(
+  'REAL-21 of two tabs that write one programme at once, the one that had not read the other is refused',
+  async (j) => {
+    const one = await withStore(j, j.page);
+    const two = await withStore(j, await j.newTab());
+    await one.evaluate((sheet) => window.sheets.putSheet(sheet, undefined), sheetOf('one', 'a'));
+    const results = await Promise.all(
+      [
+        { page: one, sheet: sheetOf('two', 'b') },
+        { page: two, sheet: sheetOf('three', 'c') },
+      ].map(({ page, sheet }) => page.evaluate((each) => window.sheets.putSheet(each, 'a'), sheet)),
+    );
+    expect(results.filter(({ ok }) => ok)).toHaveLength(1);
+    const refused = results.find(({ ok }) => !ok);
+    expect(refused).toMatchObject({ ok: false, error: { code: 'not-ours' } });
+    expect(await one.evaluate(() => window.sheets.sheets())).toMatchObject({
+      ok: true,
+      value: [{ mark: results[0]?.ok ? 'b' : 'c' }],
+    });
   },
 );
 

@@ -1,11 +1,13 @@
 /** Built for the browser and put into a page by itself: the store, to be called from a test. */
 import { connect } from '../../../src/platform/store/connection.ts';
+import { createSheetStore } from '../../../src/platform/store/sheets.ts';
 import { createStore } from '../../../src/platform/store/store.ts';
 
 export const openStore = () => createStore(connect());
 
 declare global {
   interface Window {
+    sheets: ReturnType<typeof createSheetStore>;
     openStore: typeof openStore;
     store: ReturnType<typeof openStore>;
   }
@@ -13,3 +15,4 @@ declare global {
 
 window.openStore = openStore;
 window.store = openStore();
+window.sheets = createSheetStore(connect());

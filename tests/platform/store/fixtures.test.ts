@@ -2,11 +2,14 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
+import type { StoredSheet } from '../../../src/app/exchange-ports.ts';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
 import { readEntry } from '../../../src/domain/log/read-entry.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
+import { blankSheet } from '../../../src/domain/workshop/blank.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 import { MIGRATIONS } from '../../../src/platform/store/migrations.ts';
+import { createSheetStore } from '../../../src/platform/store/sheets.ts';
 import { createStore } from '../../../src/platform/store/store.ts';
 
 /** A database as some version left it: frozen, never written anew. */
@@ -47,12 +50,22 @@ async function thaw(name: string, { version, stores }: Frozen): Promise<void> {
   db.close();
 }
 
+const SHEET: StoredSheet = {
+  format: 'towpath-sheet/1',
+  key: 'sheet-a',
+  sheet: blankSheet('marsh-a', 'en'),
+  changedAt: 5,
+  tab: 'one',
+  mark: 'first',
+};
+
 describe('databases that earlier versions left', () => {
   for (let version = 1; version <= MIGRATIONS.length; version++) {
     it(`STORE-6 version ${version} opens with everything in it`, async () => {
       const name = `frozen-${version}`;
       await thaw(name, frozen(version));
-      const store = createStore(connect(name));
+      const connection = connect(name);
+      const store = createStore(connection);
       const all = await store.load();
       if (!all.ok) throw new Error(all.error.detail);
       const { programmes, choices, settings, log, journals } = all.value;
@@ -64,6 +77,12 @@ describe('databases that earlier versions left', () => {
       expect(session).toMatchObject({ name: 'holding', lane: 'session', place: 40_000 });
       expect(session && entryOf(session)).toMatchObject({ doneSeconds: 40, activeSeconds: 40 });
       expect(await store.putChoice('heron-loop-spring', 'curlew')).toMatchObject({ ok: true });
+      const sheets = createSheetStore(connection);
+      const kept = (frozen(version).stores.sheets?.records ?? []).map(([, value]) => value);
+      expect(await sheets.sheets()).toEqual({ ok: true, value: kept });
+      const next = { ...SHEET, key: 'sheet-b' };
+      expect(await sheets.putSheet(next, undefined)).toMatchObject({ ok: true });
+      expect(await sheets.sheets()).toMatchObject({ ok: true, value: [...kept, next] });
     });
   }
 });
