@@ -7,6 +7,7 @@ import { reviewing } from './review.ts';
 import { runningScreen } from './running-screen.ts';
 import { sizes } from './size.ts';
 import { asText, type Table } from './table.ts';
+import { typing } from './typing.ts';
 
 const parts: readonly (() => Table | Promise<Table>)[] = [
   sizes,
@@ -15,6 +16,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   runningScreen,
   sending,
   reviewing,
+  typing,
 ];
 
 console.log(
