@@ -29,13 +29,7 @@ export function createApp(ports: Ports): RunningApp {
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
-  const workshop = once(async () => {
-    const [{ createWorkshop }, { sheets }] = await Promise.all([
-      import('./workshop/workshop.ts'),
-      ports.exchange(),
-    ]);
-    return createWorkshop({ store: sheets, clock, newId: ports.newId });
-  });
+  const workshop = once(async () => (await import('./workshop/workshop.ts')).openWorkshop(ports));
 
   async function load(): Promise<void> {
     const asked = store.load();

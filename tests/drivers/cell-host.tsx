@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Reading } from '../../src/app/workshop-contract.ts';
-import { parsePlan, tidy } from '../../src/domain/programme/parse.ts';
+import { parsePlan } from '../../src/domain/programme/parse.ts';
+import { tidy } from '../../src/domain/programme/tidy.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import type { Edit } from '../../src/domain/workshop/edit.ts';
 import type { Cell, CellPlace, Sheet } from '../../src/domain/workshop/sheet.ts';

@@ -11,7 +11,7 @@ import { programmeId } from '../../domain/workshop/ids.ts';
 import type { EditRefusal } from '../../domain/workshop/refusal.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import type { SheetStore, StoredSheet } from '../exchange-ports.ts';
-import type { Clock, StoreProblem } from '../ports.ts';
+import type { Clock, Ports, StoreProblem } from '../ports.ts';
 import type { OpenSheet, WorkshopState } from '../workshop-contract.ts';
 import { createKeeper } from './keeper.ts';
 import { createReader } from './readings.ts';
@@ -248,4 +248,12 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
         : readProgramme(fileOf(desk.history.present)),
   }));
   return workshop;
+}
+
+/** The workshop over the app's ports. */
+export async function openWorkshop(
+  ports: Pick<Ports, 'exchange' | 'clock' | 'newId'>,
+): Promise<StoreApi<WorkshopState>> {
+  const { sheets } = await ports.exchange();
+  return createWorkshop({ store: sheets, clock: ports.clock, newId: ports.newId });
 }

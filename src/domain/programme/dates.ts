@@ -11,10 +11,5 @@ export function dayOf(date: string): number | undefined {
   return time / DAY_MS;
 }
 
-/** The Monday on or before a day. 1970-01-01 was a Thursday (ISO 8601 weekday 4). */
-export const mondayOf = (day: number): number => day - ((((day + 3) % 7) + 7) % 7);
-
-export const isMonday = (day: number): boolean => mondayOf(day) === day;
-
-/** A day, counted from 1970-01-01, as an ISO 8601 calendar date. */
-export const isoDate = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
+/** 1970-01-01 was a Thursday (ISO 8601 weekday 4). */
+export const isMonday = (day: number): boolean => (((day + 3) % 7) + 7) % 7 === 0;

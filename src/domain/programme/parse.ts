@@ -3,7 +3,6 @@ import { fail, ok } from '../result.ts';
 import { SESSION_MAX, TEXT_MAX } from './bounds.ts';
 import { sayDuration } from './duration.ts';
 import { fold, placeAt } from './fold.ts';
-import { formatPlan } from './format.ts';
 import { parse } from './grammar.generated.js';
 import { sayLeftover } from './leftover.ts';
 import type { Plan } from './plan.ts';
@@ -58,10 +57,4 @@ export function parsePlan(text: string): Result<Plan, PlanProblem> {
     return fail(refuse(text, 'session-long', sayDuration(length), { limit }));
   }
   return ok(plan);
-}
-
-/** The text as the formatter writes it: what *tidy* offers. */
-export function tidy(text: string): Result<string, PlanProblem> {
-  const plan = parsePlan(text);
-  return plan.ok ? ok(formatPlan(plan.value)) : plan;
 }

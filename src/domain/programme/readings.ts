@@ -1,6 +1,6 @@
 import { sayDuration } from './duration.ts';
 import { isBare, isItem, isLoneBracket, isRecovery } from './entries.ts';
-import { formatItems } from './format.ts';
+import { formatItems } from './format-items.ts';
 import { isForeign, joins } from './marks.ts';
 import type { Item } from './plan.ts';
 import type { RawCount, RawEntry, RawItem } from './raw.ts';

@@ -26,12 +26,3 @@ export function firstForbidden(
   }
   return undefined;
 }
-
-/** A text with what it may not hold taken out; line ends and tabs become spaces. */
-export function inOneLine(text: string): string {
-  if (firstForbidden(text, { lines: false }) === undefined) return text;
-  return [...text.replace(/\r\n/g, '\n')]
-    .map((letter) => (isLine(letter.codePointAt(0) ?? 0) ? ' ' : letter))
-    .filter((letter) => firstForbidden(letter, { lines: false }) === undefined)
-    .join('');
-}

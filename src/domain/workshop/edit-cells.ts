@@ -1,5 +1,6 @@
 import { formatPlan } from '../programme/format.ts';
-import { parsePlan, tidy } from '../programme/parse.ts';
+import { parsePlan } from '../programme/parse.ts';
+import { tidy } from '../programme/tidy.ts';
 import type { Result } from '../result.ts';
 import { fail, ok } from '../result.ts';
 import type { Edit, StepUp } from './edit.ts';

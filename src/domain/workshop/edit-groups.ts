@@ -1,6 +1,6 @@
-import { inOneLine } from '../programme/unseen.ts';
 import type { Edit } from './edit.ts';
 import { groupId } from './ids.ts';
+import { inOneLine } from './one-line.ts';
 import { cellsOf, copied, moved } from './places.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -1,5 +1,5 @@
-import { inOneLine } from '../programme/unseen.ts';
 import type { Edit } from './edit.ts';
+import { inOneLine } from './one-line.ts';
 import { copied, moved, withWeek } from './places.ts';
 import type { Sheet, SheetWeek } from './sheet.ts';
 

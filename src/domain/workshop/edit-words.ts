@@ -1,6 +1,7 @@
-import { dayOf, isoDate, mondayOf } from '../programme/dates.ts';
-import { inOneLine } from '../programme/unseen.ts';
+import { dayOf } from '../programme/dates.ts';
+import { isoDate, mondayOf } from './calendar.ts';
 import type { Edit } from './edit.ts';
+import { inOneLine } from './one-line.ts';
 import type { Sheet } from './sheet.ts';
 
 type Of<K extends Edit['kind']> = Extract<Edit, { readonly kind: K }>;

@@ -1,4 +1,3 @@
-import { isPlainObject } from '../exchange/own.ts';
 import type { ProgrammeProblem } from '../programme/problem.ts';
 import type { Programme } from '../programme/programme.ts';
 import { PROGRAMME_FORMAT, readProgramme } from '../programme/read.ts';
@@ -25,8 +24,8 @@ const KNOWN: ReadonlySet<string> = new Set([
 
 /** Top-level keys that this version does not know, as they stand in the file. */
 function keptOf(text: string): Readonly<Record<string, unknown>> | undefined {
-  const file: unknown = JSON.parse(text.replace(/^\ufeff/, ''));
-  if (!isPlainObject(file)) return undefined;
+  // It has been read as a programme, so it is an object.
+  const file = JSON.parse(text.replace(/^\ufeff/, '')) as object;
   const others = Object.entries(file).filter(([key]) => !KNOWN.has(key));
   return others.length === 0 ? undefined : Object.fromEntries(others);
 }

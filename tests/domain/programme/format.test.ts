@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatPlan } from '../../../src/domain/programme/format.ts';
-import { parsePlan, tidy } from '../../../src/domain/programme/parse.ts';
+import { parsePlan } from '../../../src/domain/programme/parse.ts';
 import type { Plan } from '../../../src/domain/programme/plan.ts';
+import { tidy } from '../../../src/domain/programme/tidy.ts';
 import { planTotals } from '../../../src/domain/programme/totals.ts';
 import { plan, written } from './arbitraries.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { nearestActivity } from '../../../src/domain/programme/activity.ts';
-import { formatItems } from '../../../src/domain/programme/format.ts';
+import { formatItems } from '../../../src/domain/programme/format-items.ts';
 import { parsePlan } from '../../../src/domain/programme/parse.ts';
 import type { Part, Plan } from '../../../src/domain/programme/plan.ts';
 import { ACTIVITIES, PARTS } from '../../../src/domain/programme/plan.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { changeLine } from '../../../src/copy/changes.ts';
-import { tidy } from '../../../src/domain/programme/parse.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
+import { tidy } from '../../../src/domain/programme/tidy.ts';
 import { align } from '../../../src/domain/workshop/align.ts';
 import { applyEdit } from '../../../src/domain/workshop/apply-edit.ts';
 import { changesBetween } from '../../../src/domain/workshop/changes.ts';
