@@ -16,6 +16,8 @@ export interface ShelfItem {
   readonly sheet: Sheet;
   /** UTC milliseconds. */
   readonly changedAt: number;
+  /** The last try to keep it failed; it is tried again. */
+  readonly problem?: StoreProblem;
 }
 
 /** How a cell's text was understood. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import { editRefusal } from '../../src/copy/refusals.ts';
+import { fail } from '../../src/domain/result.ts';
 import { blankSheet } from '../../src/domain/workshop/blank.ts';
 import type { Edit } from '../../src/domain/workshop/edit.ts';
 import { REFUSALS } from '../../src/domain/workshop/refusal.ts';
@@ -185,11 +186,18 @@ describe('keeping', () => {
   });
 
   it('SHOP-19 a sheet that was left while it could not be written is written all the same', async () => {
-    const { ask, store, clock, key } = await writing();
+    const { ask, shop, store, clock, key } = await writing();
     store.broken = { code: 'lost', detail: '' };
     ask.edit(title('Marsh'));
     const other = await ask.create({ ...BLANK, id: 'marsh-b', title: 'Other' });
     expect(store.there.has(other)).toBe(false);
+    const told = shop.getState().shelf.map((item) => [item.key, item.problem?.code]);
+    expect(new Map(told as [string, string][])).toEqual(
+      new Map([
+        [key, 'lost'],
+        [other, 'lost'],
+      ]),
+    );
     store.broken = undefined;
     await clock.pass(5);
     expect(store.there.get(key)?.sheet.title).toBe('Marsh');
@@ -221,6 +229,20 @@ describe('keeping', () => {
     await clock.pass(5);
     expect(shop.getState()).toMatchObject({ ready: true, shelf: [{ sheet: { title: 'Kept' } }] });
     expect(shop.getState()).not.toHaveProperty('problem');
+  });
+
+  it('SHOP-19 is asked for once every five seconds, however often a screen asks', async () => {
+    const store = new MemorySheets();
+    store.broken = { code: 'lost', detail: '' };
+    const { ask, clock } = await tab(store);
+    for (let n = 0; n < 5; n += 1) await ask.load();
+    let reads = 0;
+    store.sheets = async () => {
+      reads += 1;
+      return fail({ code: 'lost', detail: '' });
+    };
+    await clock.pass(20);
+    expect(reads).toBe(4);
   });
 });
 
@@ -369,6 +391,8 @@ describe('my programmes', () => {
     await settle();
     expect(store.there.get(key)?.sheet).toEqual(BLANK);
     expect(await ask.copy('nowhere', 'x')).toBeUndefined();
+    const long = (await ask.copy(key, `A\nB${'🐦'.repeat(200)}`)) ?? '';
+    expect([...(store.there.get(long)?.sheet.title ?? '')]).toHaveLength(120);
   });
 
   it('SHOP-22 a sheet is removed on the word, also one that was never written', async () => {

@@ -8,6 +8,7 @@ import type { Edit } from '../../domain/workshop/edit.ts';
 import { fileOf, sheetOf } from '../../domain/workshop/file.ts';
 import { begin, type History, pause, record, redo, undo } from '../../domain/workshop/history.ts';
 import { programmeId } from '../../domain/workshop/ids.ts';
+import { inOneLine } from '../../domain/workshop/one-line.ts';
 import type { EditRefusal } from '../../domain/workshop/refusal.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import type { SheetStore, StoredSheet } from '../exchange-ports.ts';
@@ -46,26 +47,31 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
   const troubles = new Map<string, StoreProblem>();
   let desk: Desk | undefined;
   let loading: Promise<void> | undefined;
+  let stopAgain: (() => void) | undefined;
 
   const keeper = createKeeper(store, clock, {
     told(key, problem) {
       if (problem === undefined) troubles.delete(key);
       else troubles.set(key, problem);
-      showOpen();
+      showAll();
     },
     taken: keepApart,
   });
 
+  const troubleOf = (key: string): { problem?: StoreProblem } => {
+    const problem = troubles.get(key);
+    return problem === undefined ? {} : { problem };
+  };
+
   const shelf = (): Pick<WorkshopState, 'shelf'> => ({
     shelf: [...sheets.values()]
       .sort(newestFirst)
-      .map(({ key, sheet, changedAt }) => ({ key, sheet, changedAt })),
+      .map(({ key, sheet, changedAt }) => ({ key, sheet, changedAt, ...troubleOf(key) })),
   });
 
   function opened(): OpenSheet | undefined {
     if (desk === undefined) return undefined;
     const { key, history, wasKey } = desk;
-    const problem = troubles.get(key);
     return {
       key,
       sheet: history.present,
@@ -73,7 +79,7 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
       canUndo: history.past.length > 0,
       canRedo: history.future.length > 0,
       saved: !keeper.waits(key),
-      ...(problem === undefined ? {} : { problem }),
+      ...troubleOf(key),
       ...(wasKey === undefined ? {} : { wasKey }),
     };
   }
@@ -163,13 +169,14 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
   }
 
   async function read(): Promise<void> {
+    stopAgain?.();
     const atFirst = new Map(sheets);
     const found = await store
       .sheets()
       .catch((error) => fail<StoreProblem>({ code: 'lost', detail: String(error) }));
     if (!found.ok) {
       showAll({ problem: found.error });
-      clock.later(LOAD_AGAIN_MS, () => void load());
+      stopAgain = clock.later(LOAD_AGAIN_MS, () => void load());
       return;
     }
     // What changed here meanwhile, or waits to be written, is newer than what was read.
@@ -220,7 +227,8 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
     async copy(key, title) {
       const stored = sheets.get(key);
       if (stored === undefined) return undefined;
-      const made = put({ ...stored.sheet, id: programmeId(title, newId()), title });
+      const named = [...inOneLine(title)].slice(0, LIMITS.title).join('');
+      const made = put({ ...stored.sheet, id: programmeId(named, newId()), title: named });
       showAll();
       await keeper.tried();
       return made;

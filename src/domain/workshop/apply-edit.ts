@@ -83,7 +83,8 @@ export function tryEdit(sheet: Sheet, edit: Edit): Result<Sheet, EditRefusal> {
   const next = done(sheet, edit);
   if (!next.ok || next.value === sheet) return next;
   const refusal = beyond(next.value);
-  return refusal === undefined ? next : fail(refusal);
+  // A sheet that is over already, by another version's limits, can still be mended.
+  return refusal === undefined || beyond(sheet) !== undefined ? next : fail(refusal);
 }
 
 /** A sheet after an edit; as it was when the edit is refused. */

@@ -1,5 +1,6 @@
 import { formatPlan } from '../programme/format.ts';
 import { parsePlan } from '../programme/parse.ts';
+import type { Plan } from '../programme/plan.ts';
 import type { Programme, Week } from '../programme/programme.ts';
 import { type Alignment, align } from './align.ts';
 import { cellsOf } from './places.ts';
@@ -18,6 +19,15 @@ export interface Sides {
   readonly weeks: Alignment;
 }
 
+/** Plans that were sent stay the same objects, however often they are compared. */
+const spelt = new WeakMap<Plan, string>();
+
+function spell(plan: Plan): string {
+  const text = spelt.get(plan) ?? formatPlan(plan);
+  spelt.set(plan, text);
+  return text;
+}
+
 function saying(before: Programme, now: Sheet): Sides['said'] {
   const known = new Map<string, string>();
   const say = (text: string, read: () => string): string => {
@@ -34,7 +44,7 @@ function saying(before: Programme, now: Sheet): Sides['said'] {
     before: (week, group) =>
       JSON.stringify(
         (before.weeks[week]?.sessions[group] ?? []).map(({ text, plan }) =>
-          say(text, () => formatPlan(plan)),
+          say(text, () => spell(plan)),
         ),
       ),
     now: (week, group) =>

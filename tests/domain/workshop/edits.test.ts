@@ -267,4 +267,15 @@ describe('a draft taken over', () => {
     expect(refused(blank, replace({ groups: [] }))).toBe('last-group');
     expect(refused(blank, replace({ startDate: '2027-03-02' }))).toBe('date');
   });
+
+  it('SHOP-2 a sheet that is over by what another version allows can still be mended', () => {
+    const over = { ...blank, title: 'x'.repeat(200) };
+    const mended = all(
+      over,
+      { kind: 'leader', leader: 'Imogen' },
+      { kind: 'title', title: 'Marsh' },
+    );
+    expect(mended).toMatchObject({ leader: 'Imogen', title: 'Marsh' });
+    expect(refused(mended, { kind: 'title', title: 'x'.repeat(200) })).toBe('text-long');
+  });
 });

@@ -3,11 +3,14 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { saysTheSame } from '../../../src/domain/exchange/compose.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
 import { applyEdit } from '../../../src/domain/workshop/apply-edit.ts';
 import { blankSheet } from '../../../src/domain/workshop/blank.ts';
 import { fileOf, sheetOf } from '../../../src/domain/workshop/file.ts';
 import type { Sheet } from '../../../src/domain/workshop/sheet.ts';
+import { newLeader, textBy } from '../../drivers/exchange/leader.ts';
+import { marshProgramme } from '../../drivers/exchange/programmes.ts';
 import { demo } from '../programme/files.ts';
 import { demoSheet, edits } from './arbitraries.ts';
 
@@ -98,6 +101,18 @@ describe('a sheet as a programme file', () => {
     expect(out).not.toContain(key);
     expect(out).toContain('"__proto__": 1');
     expect(readProgramme(out)).toMatchObject({ ok: true, value: { revision: 1 } });
+  });
+
+  it('SHOP-12 of a programme that was sent, and not changed since, is the same revision', () => {
+    const leader = newLeader();
+    for (const programme of [demo(), marshProgramme(8)]) {
+      const text = textBy(leader, programme, { revision: 3, change: 'Week 3 is easier.' });
+      const sheet = sheetOf(text);
+      if (!sheet.ok) throw new Error('not read');
+      expect(saysTheSame(text, fileOf(sheet.value))).toBe(true);
+      const other = applyEdit(sheet.value, { kind: 'effort', week: 0, effort: 51 });
+      expect(saysTheSame(text, fileOf(other))).toBe(false);
+    }
   });
 
   it('SHOP-12 says what the demo says', () => {
