@@ -1,3 +1,4 @@
+import { REVIEW_LIMITS } from '../review/limits.ts';
 import { type Ms, ms } from '../units.ts';
 
 /**
@@ -56,9 +57,12 @@ export const BOUNDS = {
 } as const;
 
 /**
- * How long one stretch may be after the longest so far: a third more, or a minute and a half while
- * stretches are so short that a third is nothing. Frandsen 2025 saw more injuries from 10 % on;
- * with runs of a few minutes every step is larger than that (common practice, no source).
+ * How long one stretch may be after the longest of the week before, or of today: what the review
+ * lets pass, in half minutes. 30 % more, or a minute and a half while stretches are so short that
+ * 30 % is nothing (Frandsen 2025 saw more injuries from 10 % on; contested, see the review).
  */
-export const longestAfter = (longest: Half): Half =>
-  Math.max(Math.floor((longest * 4) / 3), longest + 3);
+export const longestAfter = (longest: Half): Half => {
+  const { stretchGrowth, stretchFloor } = REVIEW_LIMITS;
+  const grown = Math.floor((longest * (100 + stretchGrowth.value)) / 100);
+  return Math.max(grown, longest + stretchFloor.value / 30);
+};

@@ -1,6 +1,6 @@
-import { mainEnd } from '../programme/check.ts';
 import { formatPlan } from '../programme/format.ts';
 import type { Activity, Plan } from '../programme/plan.ts';
+import { mainEnd } from '../programme/totals.ts';
 import type { Result } from '../result.ts';
 import { fail, ok } from '../result.ts';
 import { type Ms, msOfSeconds, type Percent } from '../units.ts';

@@ -1,23 +1,31 @@
+import { REVIEW_LIMITS } from '../review/limits.ts';
 import type { Ms } from '../units.ts';
 import { BOUNDS, type Half, halfOf } from './bounds.ts';
 import type { Arrival, WishGroup } from './wish.ts';
 
 /**
- * Seconds per kilometre at the event. Walking: 3.5 mph, which the Compendium of Physical Activities
- * (Ainsworth 2011, code 17200) calls brisk; 1 mile is 1.609344 km. Running: 8:00 per km, an easy
- * pace for a first event (common practice, no source). Mix: half of the time each.
+ * How much of the event one run has been before it: three quarters (common practice, no source).
+ * Walkers and mixed groups are asked what the review asks of them, at the paces assumed there.
  */
-export const PACE_S_PER_KM: Readonly<Record<Arrival, number>> = {
-  walk: 3600 / (3.5 * 1.609344),
-  run: 480,
-  mix: 7200 / (3.5 * 1.609344 + 7.5),
-};
+const RUN_BEFORE = 3 / 4;
+/** How much of a main set is running in a mixed group, and brisk in one that walks. */
+const SHARE: Readonly<Record<Arrival, number>> = { walk: 3 / 4, mix: 1 / 2, run: 0 };
 
-/**
- * How much of the event a session should have had before it: three quarters. The event is then one
- * step more of at most a third, as between weeks (common practice, no source).
- */
-const BEFORE = 3 / 4;
+const {
+  runningPace: { value: runPace },
+  walkingPace: { value: walkPace },
+  eventGrowth,
+  eventGrowthWalking,
+} = REVIEW_LIMITS;
+
+/** Seconds of main set after which a group is near enough to the event. */
+function mainSeconds(arrive: Arrival, km: number): number {
+  if (arrive === 'run') return RUN_BEFORE * km * runPace;
+  const ends = 2 * BOUNDS.ends * 30;
+  if (arrive === 'walk') return (km * walkPace) / (1 + eventGrowthWalking.value / 100) - ends;
+  const kmPerSecond = SHARE.mix / runPace + (1 - SHARE.mix) / walkPace;
+  return (km / (1 + eventGrowth.value / 100) - ends / walkPace) / kmPerSecond;
+}
 
 /** What a group has to have done by its last full week. */
 export interface Need {
@@ -34,10 +42,9 @@ export interface Need {
  * is inside the main set.
  */
 export function needOf(arrive: Arrival, distanceM: number): Need {
-  const seconds = BEFORE * PACE_S_PER_KM[arrive] * (distanceM / 1000);
-  const halves = Math.ceil(Math.round(seconds * 1000) / 30_000);
-  if (arrive === 'run') return { main: halves, stretch: halves, share: 0 };
-  return { main: halves - 2 * BOUNDS.ends, stretch: 0, share: arrive === 'mix' ? 1 / 2 : 3 / 4 };
+  // Rounded to whole milliseconds first, so that a length that fits exactly is not made longer.
+  const main = Math.ceil(Math.round(mainSeconds(arrive, distanceM / 1000) * 1000) / 30_000);
+  return { main, stretch: arrive === 'run' ? main : 0, share: SHARE[arrive] };
 }
 
 /** The longest stretch of a group's harder activity that is comfortable today. */

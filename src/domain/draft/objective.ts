@@ -26,7 +26,7 @@ export const WEIGHTS = {
   groundWays: [300, 80, 30, 8, 4],
   /** Running rises by this much: evenly, since a square is least when all are equal. */
   rise: 1,
-  /** So does the longest stretch, which may also grow by a third. */
+  /** So does the longest stretch, which may also grow by 30 %. */
   stretch: 1 / 4,
   /** The longest stretch is shorter than the week before. */
   shrink: 4,

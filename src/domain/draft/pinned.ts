@@ -1,5 +1,5 @@
-import { mainEnd } from '../programme/check.ts';
 import { type Activity, isRunning } from '../programme/plan.ts';
+import { mainEnd } from '../programme/totals.ts';
 import { layOut } from '../timeline/lay-out.ts';
 import { BOUNDS, type Half, msOfHalf } from './bounds.ts';
 import type { Option } from './option.ts';

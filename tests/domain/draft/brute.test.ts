@@ -70,14 +70,20 @@ function ending(main: number, arrive: Arrival): readonly Option[] {
   return options;
 }
 
-/** Seconds per kilometre, as in the rules: 3.5 mph, 8:00 per km, half of the time each. */
-const PACE = { walk: 3600 / 5.632704, run: 480, mix: 7200 / (5.632704 + 7.5) };
+const ceil = (value: number): number => Math.ceil(value - 1e-6);
 
+/**
+ * Half minutes of main set for so many km, at 8:00 per km running and 12:00 walking. Running: three
+ * quarters of the event. Walking: two thirds of it, the 10 min around the main set walked too. Mix:
+ * a session that covers the distance over 1.3, half of its main set run; with M minutes of it,
+ * M / 16 + (M / 2 + 10) / 12 = km / 1.3.
+ */
 function needOf(arrive: Arrival, distanceM: number) {
-  const halves = Math.ceil((0.75 * PACE[arrive] * distanceM) / 1000 / 30 - 1e-6);
-  return arrive === 'run'
-    ? { main: halves, stretch: halves, share: 0 }
-    : { main: halves - 20, stretch: 0, share: arrive === 'mix' ? 0.5 : 0.75 };
+  const km = distanceM / 1000;
+  if (arrive === 'run') return { main: ceil(12 * km), stretch: ceil(12 * km), share: 0 };
+  if (arrive === 'walk') return { main: ceil(16 * km - 20), stretch: 0, share: 0.75 };
+  const minutes = (km / 1.3 - 10 / 12) / (1 / 16 + 1 / 24);
+  return { main: ceil(2 * minutes), stretch: 0, share: 0.5 };
 }
 
 /** The least that one group can miss and cost over a row, by trying all its ways. */
@@ -117,7 +123,7 @@ function leastFor(wish: Wish, group: WishGroup, row: readonly number[]): Score |
       } else {
         const longest = Math.max(before.stretch, today);
         if (option.hard < before.hard || option.hard > before.hard + 8) continue;
-        if (option.stretch > Math.max(2, Math.floor((longest * 4) / 3), longest + 3)) continue;
+        if (option.stretch > Math.max(2, Math.floor((longest * 13) / 10), longest + 3)) continue;
         go([...way, option], cost + stepCost(before, option) + firstCost(option, main));
       }
     }
