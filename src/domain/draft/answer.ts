@@ -1,11 +1,9 @@
 import { SESSION_MAX } from '../programme/bounds.ts';
 import type { Ms } from '../units.ts';
 import { BOUNDS, type Half, msOfHalf } from './bounds.ts';
-import { type Climb, reachedBy } from './climb.ts';
+import type { Climb } from './climb.ts';
 import { needOf } from './need.ts';
-import { waysOf } from './objective.ts';
-import { pinnedWeeks } from './pinned.ts';
-import { longestMain, missingIn } from './solve.ts';
+import { longestMain, missingIn, neededMain } from './solve.ts';
 import { ARRIVALS, type Arrival, type Wish, type WishGroup } from './wish.ts';
 
 /** What was asked for and how far the draft comes. */
@@ -46,8 +44,7 @@ const WEEKS_LOOKED_FOR = 26;
 
 function reachedOf(wish: Wish, group: WishGroup, climb: Climb): Reached {
   const need = needOf(group.arrive, wish.goal.distanceM);
-  const pinned = pinnedWeeks(wish, group.id, group.arrive);
-  const reached = reachedBy(climb.options, pinned);
+  const { reached } = climb;
   const halves = (code: Reached['code'], has: Half, needs: Half): Reached => ({
     code,
     reached: msOfHalf(has),
@@ -82,11 +79,8 @@ function insteadFor(wish: Wish, group: WishGroup): Instead | undefined {
   const { pins, ...unpinned } = wish;
   if (pins !== undefined && pins.length > 0 && missingIn(unpinned, group.id) === 0)
     return { pins: true };
-  const need = needOf(group.arrive, wish.goal.distanceM).main;
-  // Shared main sets are whole minutes that divide into sets.
-  let main = need + (need % 2);
-  while (waysOf(main) < 2) main += 2;
-  const isLonger = need > longestMain(wish);
+  const main = neededMain(group.arrive, wish.goal.distanceM);
+  const isLonger = main > longestMain(wish);
   const session = isLonger ? msOfHalf(main + 2 * BOUNDS.ends) : wish.session;
   const weeks = weeksFor({ ...unpinned, session }, group.id);
   if (weeks === undefined) return undefined;

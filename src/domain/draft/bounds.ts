@@ -57,8 +57,7 @@ export const BOUNDS = {
 } as const;
 
 /**
- * How long one stretch may be after the longest of the week before, or of today: what the review
- * lets pass, in half minutes. 30 % more, or a minute and a half while stretches are so short that
+ * How long one stretch may be after the longest of the week before: what the review lets pass, in half minutes. 30 % more, or a minute and a half while stretches are so short that
  * 30 % is nothing (Frandsen 2025 saw more injuries from 10 % on; contested, see the review).
  */
 export const longestAfter = (longest: Half): Half => {

@@ -17,6 +17,8 @@ export interface Climber {
 /** A group's way through the weeks; pinned weeks have their pinned session. */
 export interface Climb {
   readonly options: readonly Option[];
+  /** What it comes to before the week of the event. */
+  readonly reached: Reached;
   readonly missing: Half;
   readonly cost: number;
 }
@@ -33,8 +35,9 @@ interface Way {
   readonly before: Way | undefined;
 }
 
-/** Most running and longest stretch so far, as far as the next week is bound by them. */
-interface Reference {
+/** The most of a week or of several: what later weeks are bound by, and what is reached. */
+export interface Reached {
+  readonly main: number;
   readonly hard: number;
   readonly stretch: number;
 }
@@ -42,7 +45,8 @@ interface Reference {
 const MISS = 1_000_000;
 
 /** What pinned sessions up to a week, itself left out, have shown. */
-const seenBefore = (pinned: readonly PinnedWeek[], week: number): Reference => ({
+const seenBefore = (pinned: readonly PinnedWeek[], week: number): Reached => ({
+  main: Math.max(0, ...pinned.slice(0, week).map(({ main }) => main)),
   hard: Math.max(0, ...pinned.slice(0, week).map(({ hard }) => hard)),
   stretch: Math.max(0, ...pinned.slice(0, week).map(({ stretch }) => stretch)),
 });
@@ -56,7 +60,7 @@ export function firstHard({ arrive, today }: Climber, main: Half): number {
 const firstStretch = ({ today }: Climber): Half => Math.max(BOUNDS.firstStretch, today);
 
 /** Limits of a week's main set after what came before. */
-function limitsOf(climber: Climber, main: Half, node: Node, seen: Reference) {
+function limitsOf(climber: Climber, main: Half, node: Node, seen: Reached) {
   const { option } = node;
   const most = Math.max(option?.hard ?? 0, seen.hard);
   const longest = Math.max(option?.stretch ?? 0, seen.stretch);
@@ -64,11 +68,10 @@ function limitsOf(climber: Climber, main: Half, node: Node, seen: Reference) {
   return {
     least: option?.hard ?? 0,
     most: Math.max(first, most === 0 ? 0 : most + BOUNDS.rise),
+    // What can be done today bounds the first week only: later ones go on from what was done.
     longest: Math.max(
-      firstStretch(climber),
-      option === undefined && seen.stretch === 0
-        ? 0
-        : longestAfter(Math.max(longest, climber.today)),
+      option === undefined ? firstStretch(climber) : 0,
+      longest === 0 ? 0 : longestAfter(longest),
     ),
   };
 }
@@ -91,7 +94,7 @@ function firstFrom(options: readonly Option[], least: Half): number {
 function fullWeek(
   climber: Climber,
   main: Half,
-  seen: Reference,
+  seen: Reached,
   nodes: readonly Node[],
 ): readonly Node[] {
   const options = optionsOf(main, climber.arrive);
@@ -117,7 +120,7 @@ function besideWeek(
   climber: Climber,
   main: Half,
   kind: 'aside' | 'light',
-  seen: Reference,
+  seen: Reached,
   nodes: readonly Node[],
 ): readonly Node[] {
   const options = optionsOf(main, climber.arrive);
@@ -154,18 +157,13 @@ function wayOf(node: Node): readonly Option[] {
   return options.reverse();
 }
 
-/** What the group has reached before the week of the event. */
-export function reachedBy(
-  options: readonly Option[],
-  pinned: readonly PinnedWeek[],
-): { main: Half; hard: Half; stretch: Half } {
-  const full = options.slice(0, -1);
-  const last = full.at(-1);
-  const seen = seenBefore(pinned, full.length);
+/** The last full week that was drafted, or what is pinned before the week of the event. */
+function reachedBy({ pinned }: Climber, { option }: Node): Reached {
+  const seen = seenBefore(pinned, pinned.length - 1);
   return {
-    main: Math.max(...full.map(({ main }) => main)),
-    hard: Math.max(last?.hard ?? 0, ...full.map(({ hard }) => hard), seen.hard),
-    stretch: Math.max(...full.map(({ stretch }) => stretch), seen.stretch),
+    main: Math.max(option?.main ?? 0, seen.main),
+    hard: Math.max(option?.hard ?? 0, seen.hard),
+    stretch: Math.max(option?.stretch ?? 0, seen.stretch),
   };
 }
 
@@ -188,11 +186,15 @@ export function climb(climber: Climber, ground: Ground): Climb | undefined {
   if (first === undefined) return undefined;
   const best = others.reduce((one, other) => (other.cost < one.cost ? other : one), first);
   const miss = Math.floor(best.cost / MISS);
-  return { options: wayOf(best), missing: miss, cost: best.cost - miss * MISS };
+  return {
+    options: wayOf(best),
+    reached: reachedBy(climber, best),
+    missing: miss,
+    cost: best.cost - miss * MISS,
+  };
 }
 
-function withMissing(climber: Climber, node: Node): Node {
-  const options = wayOf(node);
-  const reached = reachedBy([...options, ...options.slice(-1)], climber.pinned);
-  return { ...node, cost: node.cost + MISS * Math.ceil(missing(climber.need, reached)) };
-}
+const withMissing = (climber: Climber, node: Node): Node => ({
+  ...node,
+  cost: node.cost + MISS * Math.ceil(missing(climber.need, reachedBy(climber, node))),
+});

@@ -61,6 +61,16 @@ export const waysOf = (main: Half): number => {
   return ways;
 };
 
+/**
+ * The shortest shared main set of at least a length: whole minutes, and for those who need sets one
+ * that divides into them in two ways or more.
+ */
+export function wholeMain(main: Half, needsSets: boolean): Half {
+  let whole = Math.max(0, main) + (Math.max(0, main) % 2);
+  while (needsSets && waysOf(whole) < 2) whole += 2;
+  return whole;
+}
+
 /** Cost of a main set in the shared row, after the one before it. */
 export function groundCost(main: Half, before: Half | undefined): number {
   const ways = WEIGHTS.groundWays[waysOf(main)] ?? 0;

@@ -24,7 +24,8 @@ export function pinnedOption({ plan }: Pin, arrive: Arrival): Option {
 export interface PinnedWeek {
   /** Stands for the week: its first session is pinned. */
   readonly own?: Option;
-  /** Most running and longest stretch of all that is pinned in it. */
+  /** Longest main set, most running and longest stretch of all that is pinned in it. */
+  readonly main: number;
   readonly hard: number;
   readonly stretch: number;
 }
@@ -37,6 +38,7 @@ export function pinnedWeeks(wish: Wish, group: string, arrive: Arrival): readonl
     const first = here.find(({ at }) => at.session === 0);
     return {
       ...(first === undefined ? {} : { own: pinnedOption(first, arrive) }),
+      main: Math.max(0, ...options.map(({ main }) => main)),
       hard: Math.max(0, ...options.map(({ hard }) => hard)),
       stretch: Math.max(0, ...options.map(({ stretch }) => stretch)),
     };

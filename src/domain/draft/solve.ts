@@ -2,9 +2,10 @@ import { BOUNDS, type Half, halfOf } from './bounds.ts';
 import { type Climb, type Climber, climb } from './climb.ts';
 import { type Ground, type GroundWish, grounds } from './ground.ts';
 import { needOf, onFeetToday, todayOf } from './need.ts';
+import { wholeMain } from './objective.ts';
 import { optionsOf } from './option.ts';
 import { pinnedMains, pinnedWeeks } from './pinned.ts';
-import type { Wish, WishGroup } from './wish.ts';
+import type { Arrival, Wish, WishGroup } from './wish.ts';
 
 /** The best draft that was found: the shared main sets, and every group's way over them. */
 export interface Solution {
@@ -25,18 +26,21 @@ const triedOf = ({ weeks }: Wish, longest: Half): number =>
 /** Where nobody finds a way over long main sets, shorter ones are aimed at. */
 const TOPS: readonly Half[] = [160, 120, 80, TOP_MIN];
 
+/** The shared main set with which a group arrives. */
+export const neededMain = (arrive: Arrival, distanceM: number): Half =>
+  wholeMain(needOf(arrive, distanceM).main, arrive !== 'run');
+
 export const longestMain = ({ session }: Wish): Half => halfOf(session) - 2 * BOUNDS.ends;
 
 function groundWish(wish: Wish, together: boolean): GroundWish {
   const longest = longestMain(wish);
-  const needed = wish.groups.map(({ arrive }) => needOf(arrive, wish.goal.distanceM).main);
+  const needed = wish.groups.map(({ arrive }) => neededMain(arrive, wish.goal.distanceM));
   const onFeet = wish.groups.map(onFeetToday);
-  const top = Math.max(TOP_MIN, ...needed);
   return {
     weeks: wish.weeks,
     first: Math.min(longest, Math.min(...onFeet) + BOUNDS.firstMain),
     longest,
-    top: Math.min(longest, top + (top % 2)),
+    top: Math.min(longest, Math.max(TOP_MIN, ...needed)),
     pinned: together ? fittingMains(wish, longest) : Array(wish.weeks).fill(undefined),
   };
 }

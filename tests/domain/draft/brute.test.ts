@@ -57,10 +57,10 @@ function mainSets(main: number, arrive: Arrival): readonly Option[] {
   return found;
 }
 
-const canDivide = (main: number): boolean =>
-  [main, main - 1].some((length) =>
-    [3, 4, 5, 6, 7, 8, 9, 10, 11, 12].some((n) => length % n === 0 && length / n > 2),
-  );
+/** Counts of sets that divide a main set. */
+const waysOf = (main: number): number =>
+  [3, 4, 5, 6, 7, 8, 9, 10, 11, 12].filter((n) => main % n === 0 && main / n > 2).length;
+const canDivide = (main: number): boolean => waysOf(main) > 0 || waysOf(main - 1) > 0;
 
 const known = new Map<string, readonly Option[]>();
 function ending(main: number, arrive: Arrival): readonly Option[] {
@@ -94,8 +94,7 @@ function leastFor(wish: Wish, group: WishGroup, row: readonly number[]): Score |
   let least: Score | undefined;
   const end = (way: readonly Option[], cost: number): void => {
     const last = way.at(-1) as Option;
-    const main = Math.max(...way.map((one) => one.main));
-    const stretch = Math.max(...way.map((one) => one.stretch));
+    const { main, stretch } = last;
     const missing =
       Math.max(0, need.main - main) +
       Math.max(0, need.stretch - stretch) +
@@ -121,9 +120,9 @@ function leastFor(wish: Wish, group: WishGroup, row: readonly number[]): Score |
         if (option.hard > Math.min(today + 16, share)) continue;
         go([option], firstCost(option, main));
       } else {
-        const longest = Math.max(before.stretch, today);
+        const longest = before.stretch;
         if (option.hard < before.hard || option.hard > before.hard + 8) continue;
-        if (option.stretch > Math.max(2, Math.floor((longest * 13) / 10), longest + 3)) continue;
+        if (option.stretch > Math.max(Math.floor((longest * 13) / 10), longest + 3)) continue;
         go([...way, option], cost + stepCost(before, option) + firstCost(option, main));
       }
     }
@@ -136,9 +135,14 @@ function leastFor(wish: Wish, group: WishGroup, row: readonly number[]): Score |
 function rows(wish: Wish): readonly { readonly row: readonly number[]; readonly cost: number }[] {
   const longest = half(wish.session) - 20;
   const onFeet = Math.min(...wish.groups.map(({ walk, run }) => Math.max(half(walk), half(run))));
-  const needed = wish.groups.map(({ arrive }) => needOf(arrive, wish.goal.distanceM).main);
-  const wanted = Math.max(40, ...needed);
-  const top = Math.min(longest, wanted + (wanted % 2));
+  const needed = wish.groups.map(({ arrive }) => {
+    const { main } = needOf(arrive, wish.goal.distanceM);
+    // Whole minutes; for who needs sets, such that two or more counts divide them.
+    const fits = (length: number): boolean =>
+      length % 2 === 0 && (arrive === 'run' || waysOf(length) >= 2);
+    return Array.from({ length: 40 }, (_, n) => Math.max(0, main) + n).find(fits) ?? main;
+  });
+  const top = Math.min(longest, Math.max(40, ...needed));
   let all: { readonly row: readonly number[]; readonly cost: number }[] = [{ row: [], cost: 0 }];
   for (let week = 0; week < wish.weeks - 1; week += 1)
     all = all.flatMap(({ row, cost }) => {

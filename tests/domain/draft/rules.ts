@@ -131,8 +131,12 @@ export function riseFaults(wish: Wish, ofGroup: readonly Seen[]): readonly strin
     const today = todayOf(now.group);
     const hard = most([...before, ...pinned].map((one) => one.hard));
     if (now.hard > Math.max(hard + 240, isFirst ? today + 480 : 0)) faults.push('over 4 min more');
-    const longest = most([today, ...[...before, ...pinned].map(({ stretch }) => stretch)]);
-    const may = Math.max(60, floor30(Math.round(longest * 1.3 * 1000) / 1000), longest + 90);
+    const longest = most([...before, ...pinned].map(({ stretch }) => stretch));
+    const may = Math.max(
+      isFirst ? today : 0,
+      floor30(Math.round(longest * 1.3 * 1000) / 1000),
+      longest + 90,
+    );
     if (now.stretch > may) faults.push(`a stretch of ${now.stretch} after ${longest}`);
     const last = drafted.filter(({ week }) => !isShared(week)).at(-1);
     if (last !== undefined && !isShared(now.week)) {
