@@ -153,6 +153,29 @@ describe('keeping', () => {
     expect(now()?.saved).toBe(true);
   });
 
+  it('SHOP-18 a change that comes while another is being written is written after it', async () => {
+    const { ask, now, store, key } = await writing();
+    const real = store.putSheet;
+    const gates: (() => void)[] = [];
+    store.putSheet = async (...given) => {
+      await new Promise<void>((resolve) => gates.push(resolve));
+      return real(...given);
+    };
+    ask.edit(title('Ma'));
+    await settle();
+    ask.edit(title('Mar'));
+    ask.edit(title('Marsh'));
+    gates.shift()?.();
+    await settle();
+    expect(store.there.get(key)?.sheet.title).toBe('Ma');
+    expect(now()?.saved).toBe(false);
+    gates.shift()?.();
+    await settle();
+    expect(store.there.get(key)?.sheet.title).toBe('Marsh');
+    expect(now()?.saved).toBe(true);
+    expect(store.written).toHaveLength(3);
+  });
+
   it('SHOP-19 what could not be written is told, stays, and is tried again after a while', async () => {
     const { ask, now, store, clock, key } = await writing();
     store.broken = { code: 'full', detail: '' };
@@ -316,6 +339,7 @@ describe('two tabs', () => {
     await one.ask.remove(key);
     await two.ask.load();
     expect(two.now()?.sheet.title).toBe('Marsh');
+    expect(two.shop.getState().shelf.map((item) => item.key)).toEqual([key]);
     two.ask.edit(title('Marsh again'));
     await settle();
     expect(titles(store)).toEqual(['Marsh again']);
