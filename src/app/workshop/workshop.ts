@@ -1,5 +1,4 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { apartTitle } from '../../copy/workshop-store.ts';
 import { readProgramme } from '../../domain/programme/read.ts';
 import { LIMITS } from '../../domain/programme/shape.ts';
 import { fail, ok } from '../../domain/result.ts';
@@ -11,17 +10,10 @@ import { programmeId } from '../../domain/workshop/ids.ts';
 import { inOneLine } from '../../domain/workshop/one-line.ts';
 import type { EditRefusal } from '../../domain/workshop/refusal.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
-import type { SheetStore, StoredSheet } from '../exchange-ports.ts';
-import type { Clock, Ports, StoreProblem } from '../ports.ts';
+import type { Ports, StoreProblem } from '../ports.ts';
 import type { OpenSheet, WorkshopState } from '../workshop-contract.ts';
-import { createKeeper } from './keeper.ts';
 import { createReader } from './readings.ts';
-
-export interface WorkshopNeeds {
-  readonly store: SheetStore;
-  readonly clock: Pick<Clock, 'now' | 'later'>;
-  readonly newId: () => string;
-}
+import { createShelf, type WorkshopNeeds } from './shelf.ts';
 
 /** Typing that rests this long is a step of its own. */
 const PAUSE_MS = 3000;
@@ -35,38 +27,26 @@ interface Desk {
   readonly wasKey?: string;
 }
 
-const newestFirst = (a: StoredSheet, b: StoredSheet): number =>
-  b.changedAt - a.changedAt || (a.key < b.key ? -1 : 1);
-
 /** Programmes in writing: kept as they change, each change with its way back. */
-export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi<WorkshopState> {
-  const tab = newId();
+export function createWorkshop(needs: WorkshopNeeds): StoreApi<WorkshopState> {
+  const { clock, newId } = needs;
   const reader = createReader();
-  /** What is on this phone, with what is about to be. */
-  const sheets = new Map<string, StoredSheet>();
-  const troubles = new Map<string, StoreProblem>();
   let desk: Desk | undefined;
+  let trouble: StoreProblem | undefined;
   let loading: Promise<void> | undefined;
   let stopAgain: (() => void) | undefined;
 
-  const keeper = createKeeper(store, clock, {
-    told(key, problem) {
-      if (problem === undefined) troubles.delete(key);
-      else troubles.set(key, problem);
-      showAll();
+  const shelf = createShelf(needs, {
+    told: () => show(),
+    replaced({ key, sheet }) {
+      if (desk?.key === key) desk = { ...desk, history: begin(sheet) };
     },
-    taken: keepApart,
-  });
-
-  const troubleOf = (key: string): { problem?: StoreProblem } => {
-    const problem = troubles.get(key);
-    return problem === undefined ? {} : { problem };
-  };
-
-  const shelf = (): Pick<WorkshopState, 'shelf'> => ({
-    shelf: [...sheets.values()]
-      .sort(newestFirst)
-      .map(({ key, sheet, changedAt }) => ({ key, sheet, changedAt, ...troubleOf(key) })),
+    movedApart(from, { key, sheet }) {
+      if (desk?.key === from)
+        desk = { ...desk, key, wasKey: from, history: { ...desk.history, present: sheet } };
+      show();
+      void load();
+    },
   });
 
   function opened(): OpenSheet | undefined {
@@ -78,66 +58,48 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
       ...reader.read(history.present),
       canUndo: history.past.length > 0,
       canRedo: history.future.length > 0,
-      saved: !keeper.waits(key),
-      ...troubleOf(key),
+      saved: !shelf.waits(key),
+      ...shelf.troubleOf(key),
       ...(wasKey === undefined ? {} : { wasKey }),
     };
   }
 
-  /** Without `open` when nothing is: a key that is there and undefined is another thing. */
-  function show(more: Partial<WorkshopState> = {}): void {
-    const { open: _before, ...rest } = workshop.getState();
+  /** Keys that have no value now are left out: one that is there and undefined is another thing. */
+  function show({ ready }: { readonly ready?: true } = {}): void {
+    const { open: _open, problem: _problem, ...rest } = workshop.getState();
     const open = opened();
-    workshop.setState({ ...rest, ...more, ...(open === undefined ? {} : { open }) }, true);
-  }
-  const showOpen = (): void => show();
-  const showAll = (more: Partial<WorkshopState> = {}): void => show({ ...shelf(), ...more });
-
-  function keep(key: string, sheet: Sheet): void {
-    const stored: StoredSheet = {
-      format: 'towpath-sheet/1',
-      key,
-      sheet,
-      changedAt: clock.now(),
-      tab,
-      mark: newId(),
-    };
-    sheets.set(key, stored);
-    keeper.put(stored);
+    workshop.setState(
+      {
+        ...rest,
+        ...(ready ? { ready } : {}),
+        ...(trouble === undefined ? {} : { problem: trouble }),
+        ...(open === undefined ? {} : { open }),
+        shelf: shelf.items(),
+      },
+      true,
+    );
   }
 
-  /** Another tab has written the sheet too. Theirs stays where it is, ours gets a place of its own. */
-  function keepApart(ours: StoredSheet): void {
-    const key = newId();
-    const title = titleApart(ours.sheet.title);
-    if (desk?.key === ours.key) {
-      const history = { ...desk.history, present: { ...desk.history.present, title } };
-      desk = { ...desk, key, history, wasKey: ours.key };
-    }
-    sheets.delete(ours.key);
-    keep(key, { ...ours.sheet, title });
-    showAll();
-    void load();
+  async function read(): Promise<void> {
+    stopAgain?.();
+    trouble = await shelf.read((key) => desk?.key === key);
+    if (trouble === undefined) return show({ ready: true });
+    stopAgain = clock.later(LOAD_AGAIN_MS, () => void load());
+    show();
   }
 
-  function titleApart(title: string): string {
-    const titles = new Set([...sheets.values()].map(({ sheet }) => sheet.title));
-    for (let n = 1; ; n += 1) {
-      const apart = apartTitle(title, n);
-      if (!titles.has(apart)) return [...apart].length <= LIMITS.title ? apart : title;
-    }
-  }
-
-  function put(sheet: Sheet): string {
-    const key = newId();
-    keep(key, sheet);
-    return key;
+  function load(): Promise<void> {
+    loading ??= read().finally(() => {
+      loading = undefined;
+    });
+    return loading;
   }
 
   function lay(key: string): void {
-    const stored = sheets.get(key);
-    if (stored === undefined || desk?.key === key) return;
-    desk = { key, history: begin(stored.sheet), touchedAt: clock.now() };
+    const stored = shelf.get(key);
+    if (stored !== undefined && desk?.key !== key)
+      desk = { key, history: begin(stored.sheet), touchedAt: clock.now() };
+    show();
   }
 
   /** The history of the open sheet went on; what came out is kept. */
@@ -145,8 +107,8 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
     if (desk === undefined || history === desk.history) return;
     const isOther = history.present !== desk.history.present;
     desk = { ...desk, history, touchedAt: clock.now() };
-    if (isOther) keep(desk.key, history.present);
-    showAll();
+    if (isOther) shelf.keep(history.present, desk.key);
+    show();
   }
 
   function edit(wish: Edit): EditRefusal | undefined {
@@ -159,52 +121,10 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
     return undefined;
   }
 
-  /** What another tab wrote is taken in. */
-  function takeIn(stored: StoredSheet): void {
-    const before = sheets.get(stored.key);
-    keeper.knows(stored);
-    sheets.set(stored.key, stored);
-    if (desk?.key === stored.key && before?.mark !== stored.mark)
-      desk = { ...desk, history: begin(stored.sheet) };
-  }
-
-  async function read(): Promise<void> {
-    stopAgain?.();
-    const atFirst = new Map(sheets);
-    const found = await store
-      .sheets()
-      .catch((error) => fail<StoreProblem>({ code: 'lost', detail: String(error) }));
-    if (!found.ok) {
-      showAll({ problem: found.error });
-      stopAgain = clock.later(LOAD_AGAIN_MS, () => void load());
-      return;
-    }
-    // What changed here meanwhile, or waits to be written, is newer than what was read.
-    const isOurs = (key: string): boolean =>
-      keeper.waits(key) || sheets.get(key) !== atFirst.get(key);
-    const there = new Set(found.value.map(({ key }) => key));
-    for (const key of atFirst.keys()) {
-      // Removed in another tab; one that is open here stays, and is kept with its next change.
-      if (!there.has(key) && !isOurs(key) && desk?.key !== key) sheets.delete(key);
-    }
-    for (const stored of found.value) if (!isOurs(stored.key)) takeIn(stored);
-    const { problem: _gone, ...rest } = workshop.getState();
-    workshop.setState(rest, true);
-    showAll({ ready: true });
-  }
-
-  function load(): Promise<void> {
-    loading ??= read().finally(() => {
-      loading = undefined;
-    });
-    return loading;
-  }
-
   async function create(sheet: Sheet): Promise<string> {
-    const key = put(sheet);
+    const key = shelf.keep(sheet);
     lay(key);
-    showAll();
-    await keeper.tried();
+    await shelf.tried();
     return key;
   }
 
@@ -218,37 +138,35 @@ export function createWorkshop({ store, clock, newId }: WorkshopNeeds): StoreApi
       const sheet = sheetOf(text);
       if (!sheet.ok) return sheet;
       const file = fileOf(sheet.value);
-      const same = [...sheets.values()].find((kept) => fileOf(kept.sheet) === file);
+      const same = shelf.find((kept) => fileOf(kept) === file);
       if (same === undefined) return ok(await create(sheet.value));
       lay(same.key);
-      showOpen();
       return ok(same.key);
     },
     async copy(key, title) {
-      const stored = sheets.get(key);
+      const stored = shelf.get(key);
       if (stored === undefined) return undefined;
       const named = [...inOneLine(title)].slice(0, LIMITS.title).join('');
-      const made = put({ ...stored.sheet, id: programmeId(named, newId()), title: named });
-      showAll();
-      await keeper.tried();
+      const id = programmeId(named, newId());
+      const made = shelf.keep({ ...stored.sheet, id, title: named });
+      show();
+      await shelf.tried();
       return made;
     },
     openSheet(key) {
-      if (!sheets.has(key)) return false;
+      if (shelf.get(key) === undefined) return false;
       if (desk?.key !== key) void load();
       lay(key);
-      showOpen();
       return true;
     },
     edit,
     undo: () => desk && turn(undo(desk.history)),
     redo: () => desk && turn(redo(desk.history)),
     async remove(key) {
-      sheets.delete(key);
+      shelf.remove(key);
       if (desk?.key === key) desk = undefined;
-      keeper.remove(key);
-      showAll();
-      await keeper.tried();
+      show();
+      await shelf.tried();
     },
     file: () =>
       desk === undefined
