@@ -7,6 +7,7 @@ import type { Edit } from '../../src/domain/workshop/edit.ts';
 import { REFUSALS } from '../../src/domain/workshop/refusal.ts';
 import type { Sheet } from '../../src/domain/workshop/sheet.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
+import { openTab } from '../drivers/phone.ts';
 import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 import { workshopOver } from '../drivers/workshop/workshop.ts';
 
@@ -436,5 +437,25 @@ describe('my programmes', () => {
     ask.edit(title('Marsh'));
     expect(ask.openSheet(key)).toBe(true);
     expect(now()?.canUndo).toBe(true);
+  });
+});
+
+describe('the workshop of the app', () => {
+  it('SHOP-18 keeps in the phone’s own database what another visit finds, beside everything else', async () => {
+    const first = await openTab();
+    const one = await first.app.workshop();
+    expect(await first.app.workshop()).toBe(one);
+    await one.getState().load();
+    const key = await one.getState().create(BLANK);
+    one.getState().edit(cell(WALK));
+    await expect.poll(() => one.getState().open?.saved).toBe(true);
+    first.kill();
+    const second = await openTab({ database: first.database });
+    const two = await second.app.workshop();
+    await two.getState().load();
+    expect(two.getState().openSheet(key)).toBe(true);
+    expect(two.getState().open?.readings[0]?.a?.[0]?.timeline?.total).toBe(1_800_000);
+    const everything = await second.store.exportAll();
+    expect(everything.ok && everything.value.sheets).toHaveLength(1);
   });
 });

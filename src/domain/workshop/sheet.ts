@@ -1,4 +1,3 @@
-import type { PlanProblem } from '../programme/problem.ts';
 import type { Goal, Group } from '../programme/programme.ts';
 import type { Percent } from '../units.ts';
 
@@ -48,5 +47,3 @@ export interface CellPlace {
   readonly group: string;
   readonly session: number;
 }
-
-export type { PlanProblem };
