@@ -13,11 +13,24 @@ export const NIGGLE_PLACES = [
 ] as const;
 export type NigglePlace = (typeof NIGGLE_PLACES)[number];
 
+/** 1: noticed; 2: it changed how I moved; 3: it made me stop. */
+export type Severity = 1 | 2 | 3;
+
+export interface Niggle {
+  readonly place: NigglePlace;
+  readonly side?: 'left' | 'right' | 'both';
+  readonly severity?: Severity;
+}
+
 /** How it felt, in the person's own answer. Everything may be left out. */
 export interface Feeling {
   /** 0 to 10. */
   readonly effort?: number;
-  readonly niggle?: { readonly place: NigglePlace; readonly side?: 'left' | 'right' | 'both' };
+  /** Asked again half an hour or more afterwards, of those who wish; 0 to 10. */
+  readonly effortLater?: number;
+  readonly niggle?: Niggle;
+  /** Ordinary soreness: dull, in the muscles of both sides. Never counted as a niggle. */
+  readonly soreness?: true;
   /** A sign to stop and get help: its own field, never mixed with niggle or note. */
   readonly warningSign?: boolean;
   readonly note?: string;
@@ -25,7 +38,7 @@ export interface Feeling {
 
 /** A session that ended. Orders by `startedAt`, shows by `localDate`. */
 export interface LogEntry {
-  readonly format: 'towpath-log/1';
+  readonly format: 'towpath-log/2';
   readonly id: string;
   readonly programme: { readonly id: string; readonly revision: number; readonly title: string };
   readonly group: { readonly id: string; readonly name: string };
@@ -49,4 +62,10 @@ export interface LogEntry {
   readonly covered: readonly (readonly [number, number])[];
   readonly feeling: Feeling;
   readonly feltAt?: number;
+  /** `app`: led by Towpath; `there`: done with the group; `by-hand`: written down afterwards. */
+  readonly how: 'app' | 'there' | 'by-hand';
+  /** As the person knows it. */
+  readonly distanceM?: number;
+  /** When it was last put right by hand, UTC milliseconds. */
+  readonly editedAt?: number;
 }
