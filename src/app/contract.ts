@@ -5,12 +5,14 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Cue, Talk } from '../domain/cues/cue.ts';
 import type { Feeling, LogEntry } from '../domain/log/entry.ts';
+import type { Following } from '../domain/log/following.ts';
 import type { Programme } from '../domain/programme/programme.ts';
 import type { Gap, LaneName, Medium, Purpose, StateName } from '../domain/session/session.ts';
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
+import type { Clock } from './ports.ts';
 import type { WorkshopState } from './workshop-contract.ts';
 
 /** Which session: week and session count from 1. */
@@ -42,6 +44,8 @@ export interface Settings {
   readonly cautionsReadOn?: string;
   /** What the last pocket check saw. */
   readonly pocketCheck?: PocketRecord;
+  /** Ask for the effort again, half an hour or more afterwards. Kept one way for comparison. */
+  readonly askAgain?: boolean;
   /** The person chose to go on without the pocket check. */
   readonly pocketCheckSkipped?: boolean;
 }
@@ -180,6 +184,19 @@ export interface LogState {
   /** An answer, a setting or a programme waits that could not be written; it is tried again. */
   readonly unsaved?: boolean;
   feel(entryId: string, feeling: Feeling): Promise<void>;
+  /** Writes an entry down by hand, or puts the one with its id right. */
+  write(entry: LogEntry): Promise<void>;
+  /** For good: only on the person's own word. */
+  remove(entryId: string): Promise<void>;
+}
+
+// ---- how a person goes through their programmes ----------------------------------------------
+
+export interface FollowingState {
+  readonly ready: boolean;
+  /** By programme id; a programme that was never paused, moved or decided about has none. */
+  readonly following: Readonly<Record<string, Following>>;
+  change(following: Following): Promise<void>;
 }
 
 // ---- the device ----------------------------------------------------------------------------
@@ -233,9 +250,14 @@ export interface App {
   readonly pack: StoreApi<PackStore>;
   readonly session: StoreApi<SessionStore>;
   readonly log: StoreApi<LogState>;
+  readonly following: StoreApi<FollowingState>;
   readonly device: StoreApi<DeviceState>;
   readonly updates: StoreApi<UpdatesState>;
   readonly exporter: Exporter;
+  /** What time it is, and where: screens read no clock of their own. */
+  readonly clock: Pick<Clock, 'now' | 'zoneTime'>;
+  /** A random id, for an entry that is written by hand. */
+  readonly newId: () => string;
   readonly received: StoreApi<ReceivedState>;
   readonly publishing: StoreApi<PublishingState>;
   /** Fetched when a leader first writes; rejects when it cannot be fetched, and may be asked again. */

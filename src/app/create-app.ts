@@ -1,6 +1,7 @@
 import type { App } from './contract.ts';
 import { createPublished, createReceived, showCame } from './exchange-stores.ts';
 import { createExporter } from './exporter.ts';
+import { createFollowing, showFollowing } from './following.ts';
 import { createLog, showStoredEntries } from './log.ts';
 import { once } from './once.ts';
 import { createPack } from './pack.ts';
@@ -25,6 +26,7 @@ export function createApp(ports: Ports): RunningApp {
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
   const log = createLog(clock, store, queue);
+  const following = createFollowing(store, queue);
   const received = createReceived({ ports: ports.exchange, clock, programmes });
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
@@ -39,11 +41,13 @@ export function createApp(ports: Ports): RunningApp {
       // The app works from memory, and asks again for what is there.
       await showFirst({ programmes: [], choices: {} });
       log.setState({ ready: true });
+      following.setState({ ready: true });
       clock.later(LOAD_AGAIN_MS, () => void load());
       return;
     }
     const { value } = stored;
     settings.show(value.settings);
+    showFollowing(following, value.following);
     await showFirst(value);
     showStoredEntries(log, value.log);
     log.setState({ ready: true });
@@ -61,11 +65,14 @@ export function createApp(ports: Ports): RunningApp {
     pack: pack.store,
     session: session.store,
     log,
+    following,
     device: ports.device.state,
     updates: ports.updates.store,
     received,
     publishing,
     workshop,
+    clock,
+    newId: ports.newId,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),
     loaded: load(),
   };

@@ -7,19 +7,31 @@ import type { Queue } from './queue.ts';
 
 /** The finished sessions of this phone, newest first. */
 export function createLog(clock: Clock, store: Store, queue: Queue): StoreApi<LogState> {
-  return createStore<LogState>((set, get) => ({
-    ready: false,
-    entries: [],
-    unsaved: false,
-    async feel(entryId, feeling) {
-      const before = get().entries.find(({ id }) => id === entryId);
-      if (before === undefined) return;
-      const entry: LogEntry = { ...before, feeling, feltAt: clock.now() };
-      set({ entries: get().entries.map((other) => (other.id === entryId ? entry : other)) });
-      queue.push(() => store.putEntry(entry));
-    },
-  }));
+  return createStore<LogState>((set, get) => {
+    const without = (entryId: string) => get().entries.filter(({ id }) => id !== entryId);
+    return {
+      ready: false,
+      entries: [],
+      unsaved: false,
+      async feel(entryId, feeling) {
+        const before = get().entries.find(({ id }) => id === entryId);
+        if (before !== undefined) await get().write({ ...before, feeling, feltAt: clock.now() });
+      },
+      async write(entry) {
+        set({ entries: newestFirst([...without(entry.id), entry]) });
+        queue.push(() => store.putEntry(entry));
+      },
+      async remove(entryId) {
+        set({ entries: without(entryId) });
+        queue.push(() => store.removeEntry(entryId));
+      },
+    };
+  });
 }
+
+/** Two of the same moment stand the same way whatever was read first. */
+const newestFirst = (entries: readonly LogEntry[]): readonly LogEntry[] =>
+  [...entries].sort((a, b) => b.startedAt - a.startedAt || (a.id < b.id ? -1 : 1));
 
 /** Shows what is stored, as far as this version can read it. */
 export const showStoredEntries = (log: StoreApi<LogState>, stored: readonly unknown[]): void =>
@@ -32,6 +44,5 @@ export const showStoredEntries = (log: StoreApi<LogState>, stored: readonly unkn
 export function showEntries(log: StoreApi<LogState>, entries: readonly LogEntry[]): void {
   const byId = new Map<string, LogEntry>();
   for (const entry of [...entries, ...log.getState().entries]) byId.set(entry.id, entry);
-  const newestFirst = [...byId.values()].sort((a, b) => b.startedAt - a.startedAt);
-  log.setState({ entries: newestFirst });
+  log.setState({ entries: newestFirst([...byId.values()]) });
 }

@@ -4,7 +4,9 @@
  */
 import type { StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../domain/log/entry.ts';
+import type { Following } from '../domain/log/following.ts';
 import type { ZoneTime } from '../domain/log/local-date.ts';
+import type { Person } from '../domain/log/person.ts';
 import type { Result } from '../domain/result.ts';
 import type { Change } from '../domain/session/effect.ts';
 import type { Button, SessionEvent, Sign } from '../domain/session/event.ts';
@@ -90,6 +92,7 @@ export interface Stored {
   readonly choices: Readonly<Record<string, string>>;
   readonly settings: Partial<Settings>;
   readonly log: readonly LogEntry[];
+  readonly following: readonly Following[];
   readonly journals: readonly StoredJournal[];
 }
 
@@ -101,6 +104,12 @@ export interface Store {
   putChoice(programmeId: string, groupId: string): Promise<Result<void, StoreProblem>>;
   putSettings(settings: Settings): Promise<Result<void, StoreProblem>>;
   putEntry(entry: LogEntry): Promise<Result<void, StoreProblem>>;
+  /** For good: only on the person's own word. */
+  removeEntry(id: string): Promise<Result<void, StoreProblem>>;
+  putFollowing(following: Following): Promise<Result<void, StoreProblem>>;
+  /** Those that this version can read. */
+  people(): Promise<Result<readonly Person[], StoreProblem>>;
+  putPerson(person: Person): Promise<Result<void, StoreProblem>>;
   /** In order. Refused as `not-ours` when another tab has taken the session over. */
   append(
     session: string,

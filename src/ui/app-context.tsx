@@ -3,6 +3,7 @@ import { useStore } from 'zustand';
 import type {
   App,
   DeviceState,
+  FollowingState,
   LogState,
   PackStore,
   ProgrammesState,
@@ -37,6 +38,8 @@ export const useSettings = <T,>(pick: (state: Settings) => T): T =>
   useStore(useApp().settings, (state) => pick(state.settings));
 export const usePack = <T,>(pick: (state: PackStore) => T): T => useStore(useApp().pack, pick);
 export const useLog = <T,>(pick: (state: LogState) => T): T => useStore(useApp().log, pick);
+export const useFollowing = <T,>(pick: (state: FollowingState) => T): T =>
+  useStore(useApp().following, pick);
 export const useDevice = <T,>(pick: (state: DeviceState) => T): T =>
   useStore(useApp().device, pick);
 export const useReceived = <T,>(pick: (state: ReceivedState) => T): T =>

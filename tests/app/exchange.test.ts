@@ -39,7 +39,7 @@ const stored = async (tab: Tab) => {
 };
 
 const logEntry = (part: Pick<LogEntry, 'id' | 'programme'>): LogEntry => ({
-  format: 'towpath-log/1',
+  format: 'towpath-log/2',
   group: { id: 'curlew', name: 'Curlew' },
   week: 1,
   session: 1,
@@ -54,6 +54,7 @@ const logEntry = (part: Pick<LogEntry, 'id' | 'programme'>): LogEntry => ({
   activeSeconds: 1860,
   covered: [[0, 1860]],
   feeling: { effort: 5 },
+  how: 'app',
   ...part,
 });
 

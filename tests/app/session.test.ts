@@ -617,7 +617,7 @@ describe('storage that fails', () => {
     const tab = await running();
     await tab.clock.pass(TOTAL + 1);
     const [entry] = tab.app.log.getState().entries;
-    const newer = { ...entry, id: 'newer', format: 'towpath-log/2', heart: 'new' };
+    const newer = { ...entry, id: 'newer', format: 'towpath-log/99', heart: 'new' };
     await tab.store.putEntry(newer as unknown as LogEntry);
     const again = await reopened(tab);
     expect(again.app.log.getState().entries.map(({ id }) => id)).toEqual([entry?.id]);

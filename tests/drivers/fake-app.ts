@@ -4,6 +4,7 @@ import type {
   Choice,
   DeviceState,
   Exporter,
+  FollowingState,
   LogState,
   PackState,
   PackStore,
@@ -19,6 +20,8 @@ import type { PublishingState, ReceivedState } from '../../src/app/exchange-cont
 import { hearPiece } from '../../src/app/hearing.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
+import type { Following } from '../../src/domain/log/following.ts';
+import type { ZoneTime } from '../../src/domain/log/local-date.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
@@ -83,6 +86,10 @@ export interface FakeOptions {
   readonly view?: SessionView;
   readonly session?: Partial<SessionStore>;
   readonly entries?: readonly LogEntry[];
+  readonly following?: readonly Following[];
+  /** UTC milliseconds; 8 March 2027, 18:30 UTC where nothing is said. */
+  readonly now?: number;
+  readonly zone?: ZoneTime;
   readonly device?: Partial<DeviceState>;
   readonly updates?: Partial<UpdatesState>;
   readonly programmes?: Partial<ProgrammesState>;
@@ -163,10 +170,26 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     close: note('close'),
     ...options.session,
   }));
-  const log = createStore<LogState>()(() => ({
+  const log = createStore<LogState>()((set) => ({
     ready: true,
     entries: options.entries ?? [],
     feel: later('feel'),
+    write: async (entry) => {
+      asked.push(['write', entry]);
+      set(({ entries }) => ({ entries: [entry, ...entries.filter(({ id }) => id !== entry.id)] }));
+    },
+    remove: async (entryId) => {
+      asked.push(['remove', entryId]);
+      set(({ entries }) => ({ entries: entries.filter(({ id }) => id !== entryId) }));
+    },
+  }));
+  const following = createStore<FollowingState>()((set) => ({
+    ready: true,
+    following: Object.fromEntries((options.following ?? []).map((f) => [f.programmeId, f])),
+    change: async (next) => {
+      asked.push(['follow', next]);
+      set((state) => ({ following: { ...state.following, [next.programmeId]: next } }));
+    },
   }));
   const device = createStore<DeviceState>()(() => ({ ...DEVICE, ...options.device }));
   const updates = createStore<UpdatesState>()(() => ({
@@ -188,10 +211,16 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   const received = fakeReceived(noted, options.received);
   const publishing = fakePublishing(noted, options.publishing);
   const workshop = fakeWorkshop(options.sheets ?? []);
-  const stores = { programmes, settings, pack, session, log, device, updates };
+  const stores = { programmes, settings, pack, session, log, following, device, updates };
+  let ids = 0;
   return {
     ...stores,
     exporter,
+    clock: {
+      now: () => options.now ?? Date.UTC(2027, 2, 8, 18, 30),
+      zoneTime: () => options.zone ?? { offsetMinutes: 60, zone: 'Europe/Amsterdam' },
+    },
+    newId: () => `made-${++ids}`,
     received,
     publishing,
     workshop: async () => workshop,

@@ -12,7 +12,7 @@ const seconds = (milliseconds: number): number => Math.round(milliseconds / 1000
 export function entryOf(session: Session): LogEntry {
   const { about, credit } = session;
   return {
-    format: 'towpath-log/1',
+    format: 'towpath-log/2',
     id: about.id,
     programme: about.programme,
     group: about.group,
@@ -29,6 +29,7 @@ export function entryOf(session: Session): LogEntry {
     activeSeconds: seconds(activeMs(credit)),
     covered: inSeconds(coveredOf(credit)),
     feeling: {},
+    how: 'app',
   };
 }
 

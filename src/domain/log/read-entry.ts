@@ -9,10 +9,18 @@ export interface EntryMigration {
 }
 
 /** The format that this version writes. */
-export const LOG_FORMAT = 'towpath-log/1';
+export const LOG_FORMAT = 'towpath-log/2';
 
 /** Append only, oldest first. Each has a frozen entry in `tests/fixtures/log/`. */
-export const ENTRY_MIGRATIONS: readonly EntryMigration[] = [];
+export const ENTRY_MIGRATIONS: readonly EntryMigration[] = [
+  {
+    name: 'how-it-was-done',
+    from: 'towpath-log/1',
+    to: 'towpath-log/2',
+    // Until then nothing came into the log but what the app had led.
+    up: (entry) => ({ ...entry, how: 'app' }),
+  },
+];
 
 /**
  * A stored entry in today's shape, carried over from older ones step by step.

@@ -35,6 +35,13 @@ export const MIGRATIONS: readonly Migration[] = [
       db.createObjectStore('sheets', { keyPath: 'key' });
     },
   },
+  {
+    name: 'following-and-people',
+    up(db) {
+      db.createObjectStore('following', { keyPath: 'programmeId' });
+      db.createObjectStore('people', { keyPath: 'programmeId' });
+    },
+  },
 ];
 
 export const VERSION = MIGRATIONS.length;

@@ -4,6 +4,8 @@ import type { Sent } from '../../app/exchange-contract.ts';
 import type { OwnKeys, StoredSheet } from '../../app/exchange-ports.ts';
 import type { StoredProgramme } from '../../app/ports.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
+import type { Following } from '../../domain/log/following.ts';
+import type { Person } from '../../domain/log/person.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
 import type { Lease } from '../../domain/session/lease.ts';
 
@@ -40,6 +42,10 @@ export interface TowpathSchema extends DBSchema {
   sent: { key: string; value: Sent };
   /** Programmes in writing, by a key of this phone. */
   sheets: { key: string; value: StoredSheet };
+  /** How the person goes through each programme, by programme id. */
+  following: { key: string; value: Following };
+  /** Who the person is to each programme's leader, by programme id. */
+  people: { key: string; value: Person };
 }
 
 export type StoreName = StoreNames<TowpathSchema>;

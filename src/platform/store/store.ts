@@ -5,7 +5,15 @@ import { mayTake } from '../../domain/session/lease.ts';
 import { type Connection, Refusal } from './connection.ts';
 import type { StoreName, Transaction } from './schema.ts';
 
-const ALL: StoreName[] = ['programmes', 'choices', 'settings', 'journal', 'log', 'meta'];
+const ALL: StoreName[] = [
+  'programmes',
+  'choices',
+  'settings',
+  'journal',
+  'log',
+  'meta',
+  'following',
+];
 
 /** The phone's memory of programmes, settings, the running session and the log. */
 export function createStore(connection: Connection): Store {
@@ -38,6 +46,13 @@ export function createStore(connection: Connection): Store {
     putChoice: (programmeId, groupId) => put('choices', groupId, programmeId),
     putSettings: (settings) => put('settings', settings, 'settings'),
     putEntry: (entry) => put('log', entry),
+    removeEntry: (id) => write(['log'], (tx) => storeOf(tx, 'log').delete(id)),
+    putFollowing: (following) => put('following', following),
+    people: () =>
+      connection.read(['people'], async (tx) =>
+        (await storeOf(tx, 'people').getAll()).filter(isPerson),
+      ),
+    putPerson: (person) => put('people', person),
     append: (session, tab, events, strict) =>
       write(
         ['journal', 'log', 'meta'],
@@ -92,22 +107,25 @@ export function createStore(connection: Connection): Store {
   };
 }
 
+const isPerson = ({ format }: { format?: unknown }): boolean => format === 'towpath-person/1';
+
 /** idb's types cannot follow a store's name through a list of names. */
 // biome-ignore lint/suspicious/noExplicitAny: see above
 const storeOf = (tx: Transaction, name: StoreName): any => tx.objectStore(name);
 
 async function readAll(tx: Transaction): Promise<Stored> {
   const choices = storeOf(tx, 'choices');
-  const [programmes, groups, ids, settings, log, journals] = await Promise.all([
+  const [programmes, groups, ids, settings, log, following, journals] = await Promise.all([
     storeOf(tx, 'programmes').getAll(),
     choices.getAll(),
     choices.getAllKeys(),
     storeOf(tx, 'settings').get('settings'),
     storeOf(tx, 'log').getAll(),
+    storeOf(tx, 'following').getAll(),
     readJournals(tx),
   ]);
   const chosen = Object.fromEntries(ids.map((id: string, i: number) => [id, groups[i]]));
-  return { programmes, choices: chosen, settings: settings ?? {}, log, journals };
+  return { programmes, choices: chosen, settings: settings ?? {}, log, following, journals };
 }
 
 /** Journals that this version can read, oldest first; others stay where they are. */

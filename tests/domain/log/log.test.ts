@@ -1,10 +1,20 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
 import { localDate } from '../../../src/domain/log/local-date.ts';
-import { type EntryMigration, readEntry } from '../../../src/domain/log/read-entry.ts';
+import {
+  ENTRY_MIGRATIONS,
+  type EntryMigration,
+  LOG_FORMAT,
+  readEntry,
+} from '../../../src/domain/log/read-entry.ts';
 import { Phone } from '../../drivers/player.ts';
 import { ABOUT, EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
+
+/** An entry as some version left it: frozen, never written anew. */
+const frozen = (version: number): object =>
+  JSON.parse(readFileSync(new URL(`../../fixtures/log/v${version}.json`, import.meta.url), 'utf8'));
 
 describe('log entries', () => {
   it('LOG-1 tells what was gone through, not what was planned', () => {
@@ -77,8 +87,36 @@ describe('log entries', () => {
   it('LOG-3 an entry of this format is read as it is, one of a newer format is not shown', () => {
     const entry = entryOf(new Phone(scoreOf(EASY_DAY)).start().pass(391).session);
     expect(readEntry(entry)).toBe(entry);
-    expect(readEntry({ ...entry, format: 'towpath-log/2' })).toBeUndefined();
+    expect(readEntry({ ...entry, format: 'towpath-log/3' })).toBeUndefined();
     for (const odd of [undefined, null, 5, 'x', {}]) expect(readEntry(odd)).toBeUndefined();
+  });
+
+  it('LOG-3 an entry of the first shape was led by the app, and says so from now on', () => {
+    const first = frozen(1);
+    const read = readEntry(first);
+    expect(read).toEqual({ ...first, format: 'towpath-log/2', how: 'app' });
+    expect(readEntry(read)).toBe(read);
+  });
+
+  it('LOG-3 an entry of the second shape is read as it was written', () => {
+    const second = frozen(2);
+    expect(readEntry(second)).toBe(second);
+    expect(second).toMatchObject({
+      how: 'there',
+      distanceM: 3100,
+      feeling: { effortLater: 5, soreness: true, niggle: { severity: 2 } },
+    });
+  });
+
+  it('LOG-3 each step has a name of its own and begins where the one before ended', () => {
+    expect(new Set(ENTRY_MIGRATIONS.map(({ name }) => name)).size).toBe(ENTRY_MIGRATIONS.length);
+    const path = ENTRY_MIGRATIONS.flatMap(({ from, to }) => [from, to]);
+    const expected = ENTRY_MIGRATIONS.flatMap((_, i) => [
+      `towpath-log/${i + 1}`,
+      `towpath-log/${i + 2}`,
+    ]);
+    expect(path).toEqual(expected);
+    expect(path.at(-1)).toBe(LOG_FORMAT);
   });
 
   it('LOG-3 an older entry is carried over step by step, each step once and in order', () => {

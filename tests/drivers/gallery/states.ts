@@ -63,7 +63,7 @@ function entry(
   const plans = DEMO.weeks[week - 1]?.sessions.curlew ?? [];
   const done = covered.reduce((sum, [from, to]) => sum + to - from, 0);
   return {
-    format: 'towpath-log/1',
+    format: 'towpath-log/2',
     id,
     programme: { id: ID, revision: 1, title: DEMO.title },
     group: { id: 'curlew', name: 'Curlew' },
@@ -80,6 +80,7 @@ function entry(
     activeSeconds: done + 60,
     covered,
     feeling,
+    how: 'app',
     ...(feeling.effort === undefined ? {} : { feltAt: at }),
   };
 }

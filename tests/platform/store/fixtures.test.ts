@@ -4,6 +4,8 @@ import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import type { StoredSheet } from '../../../src/app/exchange-ports.ts';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
+import type { Following } from '../../../src/domain/log/following.ts';
+import type { Person } from '../../../src/domain/log/person.ts';
 import { readEntry } from '../../../src/domain/log/read-entry.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { blankSheet } from '../../../src/domain/workshop/blank.ts';
@@ -59,6 +61,19 @@ const SHEET: StoredSheet = {
   mark: 'first',
 };
 
+const FOLLOWING: Following = {
+  format: 'towpath-following/1',
+  programmeId: 'marsh-mile',
+  pauses: [],
+  decisions: [],
+};
+const PERSON: Person = {
+  format: 'towpath-person/1',
+  programmeId: 'marsh-mile',
+  secret: 's',
+  told: [],
+};
+
 describe('databases that earlier versions left', () => {
   for (let version = 1; version <= MIGRATIONS.length; version++) {
     it(`STORE-6 version ${version} opens with everything in it`, async () => {
@@ -83,6 +98,12 @@ describe('databases that earlier versions left', () => {
       const next = { ...SHEET, key: 'sheet-b' };
       expect(await sheets.putSheet(next, undefined)).toMatchObject({ ok: true });
       expect(await sheets.sheets()).toMatchObject({ ok: true, value: [...kept, next] });
+      const were = (name: string) =>
+        (frozen(version).stores[name]?.records ?? []).map(([, value]) => value);
+      expect(all.value.following).toEqual(were('following'));
+      expect(await store.people()).toEqual({ ok: true, value: were('people') });
+      expect(await store.putFollowing(FOLLOWING)).toMatchObject({ ok: true });
+      expect(await store.putPerson(PERSON)).toMatchObject({ ok: true });
     });
   }
 });

@@ -28,7 +28,7 @@ const START = {
 const tick = (n: number) => ({ type: 'tick', wall: NINE_O_CLOCK + n, track: ms(n) }) as const;
 
 const ENTRY: LogEntry = {
-  format: 'towpath-log/1',
+  format: 'towpath-log/2',
   id: ABOUT.id,
   programme: ABOUT.programme,
   group: ABOUT.group,
@@ -45,6 +45,7 @@ const ENTRY: LogEntry = {
   activeSeconds: 390,
   covered: [[0, 390]],
   feeling: {},
+  how: 'app',
 };
 
 const lease = (tab: string, at = 0) => ({ session: ABOUT.id, tab, beatAt: NINE_O_CLOCK + at });
@@ -66,6 +67,48 @@ describe('the store', () => {
       log: [ENTRY],
       journals: [],
     });
+  });
+
+  it('STORE-7 how a programme is gone through, and who the person is in it, are kept by programme', async () => {
+    const name = freshName();
+    const store = await opened(name);
+    const following = {
+      format: 'towpath-following/1',
+      programmeId: 'p',
+      startedOn: '2027-03-08',
+      pauses: [{ from: '2027-03-15', why: 'illness' }],
+      decisions: [{ on: '2027-03-20', week: 2, group: 'wren', why: 're-entry' }],
+    } as const;
+    const person = {
+      format: 'towpath-person/1',
+      programmeId: 'p',
+      secret: 'a secret',
+      name: 'Rowan',
+      told: [{ at: NINE_O_CLOCK, ids: ['one'] }],
+    } as const;
+    await store.putFollowing({ ...following, programmeId: 'another' });
+    await store.putFollowing({ ...following, pauses: [] });
+    await store.putFollowing(following);
+    await store.putPerson({ ...person, told: [] });
+    await store.putPerson(person);
+    const again = await opened(name);
+    const all = await again.load();
+    expect(all.ok && all.value.following).toEqual([
+      { ...following, programmeId: 'another' },
+      following,
+    ]);
+    expect(await again.people()).toEqual({ ok: true, value: [person] });
+  });
+
+  it('STORE-8 one entry is taken out for good, and no other with it', async () => {
+    const name = freshName();
+    const store = await opened(name);
+    await store.putEntry(ENTRY);
+    await store.putEntry({ ...ENTRY, id: 'stays' });
+    expect(await store.removeEntry(ENTRY.id)).toEqual({ ok: true, value: undefined });
+    expect(await store.removeEntry('never there')).toEqual({ ok: true, value: undefined });
+    const all = await opened(name).then((other) => other.load());
+    expect(all.ok && all.value.log).toEqual([{ ...ENTRY, id: 'stays' }]);
   });
 
   it('JRNL-4 the journal gives its events back in the order in which they were written', async () => {
