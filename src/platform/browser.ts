@@ -1,5 +1,6 @@
-import type { Ports, Updates } from '../app/ports.ts';
-import { createPackSource, type PackAddresses } from './audio/pack.ts';
+import type { PackSource, Ports, Updates } from '../app/ports.ts';
+import { fail } from '../domain/result.ts';
+import type { PackAddresses } from './audio/pack.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
 import { createFileShare } from './share/files.ts';
@@ -26,6 +27,21 @@ function newId(): string {
   return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
+/** The voice comes behind the first screen, and so does what fetches and checks it. */
+function packLater(at: PackAddresses): PackSource {
+  let source: PackSource | undefined;
+  return {
+    async load(progress) {
+      try {
+        source ??= (await import('./audio/pack.ts')).createPackSource(at);
+      } catch {
+        return fail('missing');
+      }
+      return source.load(progress);
+    },
+  };
+}
+
 /** The browser, as the app's ports. */
 export const browserPorts = ({ connection, pack, updates, artwork }: Wiring): Ports => ({
   clock: systemClock,
@@ -34,7 +50,7 @@ export const browserPorts = ({ connection, pack, updates, artwork }: Wiring): Po
   player: async () => (await import('./audio/player.ts')).createPlayerPorts(artwork),
   presence: createPresence(navigator.locks),
   device: createDevice(),
-  pack: createPackSource(pack),
+  pack: packLater(pack),
   share: createFileShare(),
   updates,
   newId,

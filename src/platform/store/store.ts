@@ -1,9 +1,9 @@
 import type { Store, Stored, StoredJournal, StoreProblem } from '../../app/ports.ts';
-import type { Result } from '../../domain/result.ts';
+import { fail, type Result } from '../../domain/result.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
-import { mayTake } from '../../domain/session/lease.ts';
-import { type Connection, Refusal } from './connection.ts';
+import type { Connection } from './connection.ts';
 import type { StoreName, Transaction } from './schema.ts';
+import type { Seldom } from './seldom.ts';
 
 const ALL: StoreName[] = [
   'programmes',
@@ -14,6 +14,8 @@ const ALL: StoreName[] = [
   'meta',
   'following',
 ];
+
+type Outcome<T> = Promise<Result<T, StoreProblem>>;
 
 /** The phone's memory of programmes, settings, the running session and the log. */
 export function createStore(connection: Connection): Store {
@@ -28,7 +30,7 @@ export function createStore(connection: Connection): Store {
     stores: StoreName[],
     job: (tx: Transaction) => Promise<T>,
     strict = false,
-  ): Promise<Result<T, StoreProblem>> {
+  ): Outcome<T> {
     const first = await (loading ?? load());
     const read = first.ok ? first : await load();
     return read.ok ? connection.write(stores, job, strict) : read;
@@ -39,6 +41,18 @@ export function createStore(connection: Connection): Store {
       await storeOf(tx, name).put(value, key);
     });
 
+  /** Fetched when it is first asked: no first screen runs a session. */
+  const later =
+    <A extends unknown[], T>(pick: (seldom: Seldom) => (...args: A) => Outcome<T>) =>
+    async (...args: A): Outcome<T> => {
+      try {
+        const { createSeldom } = await import('./seldom.ts');
+        return await pick(createSeldom(connection, write))(...args);
+      } catch (error) {
+        return fail({ code: 'lost', detail: String(error) });
+      }
+    };
+
   return {
     load,
     journals: () => connection.read(['journal'], readJournals),
@@ -48,70 +62,21 @@ export function createStore(connection: Connection): Store {
     putEntry: (entry) => put('log', entry),
     removeEntry: (id) => write(['log'], (tx) => storeOf(tx, 'log').delete(id)),
     putFollowing: (following) => put('following', following),
-    people: () =>
-      connection.read(['people'], async (tx) =>
-        (await storeOf(tx, 'people').getAll()).filter(isPerson),
-      ),
+    people: later((seldom) => seldom.people),
     putPerson: (person) => put('people', person),
-    append: (session, tab, events, strict) =>
-      write(
-        ['journal', 'log', 'meta'],
-        async (tx) => {
-          await refuseOthers(tx, session, tab);
-          const journal = storeOf(tx, 'journal');
-          for (const event of events) {
-            await journal.add({ format: 'towpath-journal/1', session, event });
-          }
-        },
-        strict,
-      ),
-    closeSession: (session, tab, entry) =>
-      write(
-        ['journal', 'log', 'meta'],
-        async (tx) => {
-          await refuseOthers(tx, session, tab, true);
-          if (entry !== undefined) await putEntryOnce(tx, entry);
-          const keys = await storeOf(tx, 'journal').index('session').getAllKeys(session);
-          for (const key of keys) await storeOf(tx, 'journal').delete(key);
-          const lease = await storeOf(tx, 'meta').get('lease');
-          if (lease?.session === session) await storeOf(tx, 'meta').delete('lease');
-        },
-        true,
-      ),
-    lease: () => connection.read(['meta'], (tx) => storeOf(tx, 'meta').get('lease')),
-    takeLease: (lease, knownGone) =>
-      write(
-        ['meta'],
-        async (tx) => {
-          const meta = storeOf(tx, 'meta');
-          const taken = mayTake(await meta.get('lease'), lease.tab, lease.beatAt, knownGone);
-          if (taken) await meta.put(lease, 'lease');
-          return taken;
-        },
-        true,
-      ),
-    beat: (lease) =>
-      write(['log', 'meta'], async (tx) => {
-        const meta = storeOf(tx, 'meta');
-        const holder = (await meta.get('lease'))?.tab ?? lease.tab;
-        const ours = holder === lease.tab && !(await isLogged(tx, lease.session));
-        if (ours) await meta.put(lease, 'lease');
-        return ours;
-      }),
-    dropLease: (tab) =>
-      write(['meta'], async (tx) => {
-        const meta = storeOf(tx, 'meta');
-        if ((await meta.get('lease'))?.tab === tab) await meta.delete('lease');
-      }),
+    append: later((seldom) => seldom.append),
+    closeSession: later((seldom) => seldom.closeSession),
+    lease: later((seldom) => seldom.lease),
+    takeLease: later((seldom) => seldom.takeLease),
+    beat: later((seldom) => seldom.beat),
+    dropLease: later((seldom) => seldom.dropLease),
     exportAll: connection.readEverything,
   };
 }
 
-const isPerson = ({ format }: { format?: unknown }): boolean => format === 'towpath-person/1';
-
 /** idb's types cannot follow a store's name through a list of names. */
 // biome-ignore lint/suspicious/noExplicitAny: see above
-const storeOf = (tx: Transaction, name: StoreName): any => tx.objectStore(name);
+export const storeOf = (tx: Transaction, name: StoreName): any => tx.objectStore(name);
 
 async function readAll(tx: Transaction): Promise<Stored> {
   const choices = storeOf(tx, 'choices');
@@ -138,27 +103,4 @@ async function readJournals(tx: Transaction): Promise<StoredJournal[]> {
     bySession.set(record.session, events);
   }
   return [...bySession].map(([session, events]) => ({ session, events }));
-}
-
-/** What the person has already said about a session is not written over. */
-async function putEntryOnce(tx: Transaction, entry: { readonly id: string }): Promise<void> {
-  if (!(await isLogged(tx, entry.id))) await storeOf(tx, 'log').put(entry);
-}
-
-/** A session whose entry is in the log is over, whoever wrote it. */
-const isLogged = async (tx: Transaction, session: string): Promise<boolean> =>
-  (await storeOf(tx, 'log').getKey(session)) !== undefined;
-
-/** Another tab took this session over: this one no longer writes to it. */
-async function refuseOthers(
-  tx: Transaction,
-  session: string,
-  tab: string,
-  closing = false,
-): Promise<void> {
-  const lease = await storeOf(tx, 'meta').get('lease');
-  const taken = lease !== undefined && lease.session === session && lease.tab !== tab;
-  if (taken || (!closing && (await isLogged(tx, session)))) {
-    throw new Refusal({ code: 'not-ours', detail: `session ${session} runs in another tab` });
-  }
 }
