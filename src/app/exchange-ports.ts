@@ -1,6 +1,6 @@
 /** What sending and receiving need of the world. */
 import type { Claim } from '../domain/exchange/incoming.ts';
-import type { ExchangeCode, KeyProblem } from '../domain/exchange/problem.ts';
+import type { AnswerProblem, ExchangeCode, KeyProblem } from '../domain/exchange/problem.ts';
 import type { Succession } from '../domain/exchange/succession.ts';
 import type { Result } from '../domain/result.ts';
 import type { Sheet } from '../domain/workshop/sheet.ts';
@@ -47,6 +47,8 @@ export interface LeaderKeysPort {
   saved(at: number): Promise<Result<OwnKeys, KeyProblem>>;
   /** ECDSA with P-256 and SHA-256, base64url. */
   sign(bytes: Uint8Array<ArrayBuffer>): Promise<Result<string, KeyProblem>>;
+  /** Opens what was sealed for the leader (HPKE, RFC 9180). The private half stays where it is. */
+  open(sealed: Uint8Array): Promise<Result<Uint8Array<ArrayBuffer>, AnswerProblem>>;
 }
 
 export interface Codes {

@@ -3,6 +3,8 @@ import type { ExchangeCode, ExchangeProblem, KeyCode } from '../domain/exchange/
 import { programmeProblem } from './programme.ts';
 
 const SENTENCES: Readonly<Record<ExchangeCode, string>> = {
+  answer:
+    'This is what someone told their leader, not a programme. Only the leader it was sent to can open it.',
   'camera-none': 'No camera can be used here. Open a picture of the code, or paste the link.',
   'camera-refused':
     'The camera was not allowed. Allow it in the browser, or open a picture of the code.',

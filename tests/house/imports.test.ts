@@ -31,6 +31,7 @@ const BELONGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^idb$/, ['platform']],
   [/^(qr|uqr)(\/|$)/, ['platform']],
   [/^fflate$/, ['domain']],
+  [/^@hpke\/core$/, ['platform']],
   [/^workbox-window$/, ['platform']],
   [/^workbox-(precaching|routing)$/, ['sw']],
   [/^zustand\/vanilla$/, ['app', 'platform']],

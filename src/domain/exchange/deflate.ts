@@ -12,11 +12,13 @@ export const INFLATED_MAX = 256 * 1024;
  */
 const PUSH_BYTES = 256;
 
-const dictionary = toUtf8(DICTIONARY_1);
+const programmes = toUtf8(DICTIONARY_1);
 
-/** Raw deflate (RFC 1951) with the preset dictionary. */
-export const deflate = (bytes: Uint8Array): Uint8Array<ArrayBuffer> =>
-  new Uint8Array(deflateSync(bytes, { level: 9, mem: 4, dictionary }));
+/** Raw deflate (RFC 1951) with a preset dictionary: that of programmes, where none is given. */
+export const deflate = (
+  bytes: Uint8Array,
+  dictionary: Uint8Array = programmes,
+): Uint8Array<ArrayBuffer> => new Uint8Array(deflateSync(bytes, { level: 9, mem: 4, dictionary }));
 
 /**
  * What was deflated. Stops as soon as more than `limit` bytes have come out, whatever would
@@ -25,6 +27,7 @@ export const deflate = (bytes: Uint8Array): Uint8Array<ArrayBuffer> =>
 export function inflate(
   bytes: Uint8Array,
   limit: number = INFLATED_MAX,
+  dictionary: Uint8Array = programmes,
 ): Result<Uint8Array<ArrayBuffer>, 'damaged' | 'too-large'> {
   const out: Uint8Array[] = [];
   let length = 0;

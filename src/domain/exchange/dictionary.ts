@@ -33,3 +33,18 @@ export const DICTIONARY_1: string = [
   's":{"":"5 min easy walk; 6 x (2 min jog, 1 min walk); 5 min easy walk","":"5 min easy ',
   'walk; 7 x (1 min walk, 2 min run); 5 min easy walk',
 ].join('');
+
+/** The same for what participants tell their leader. Never changed once published either. */
+export const RESPONSE_DICTIONARY_1: string = [
+  'Etc/UTC America/New_York Asia/Australia/Africa/Europe/Europe/London',
+  '{"place":"foot","side":"both"}{"place":"ankle"}{"place":"shin"}{"place":"calf"}',
+  '{"place":"thigh"}{"place":"hip"}{"place":"back"}{"place":"other"}',
+  '{"format":"towpath-response/1","programme":{"id":"-spring-autumn-summer","revision":2},',
+  '"secret":"","name":"","group":"","sentAt":18,"leftOut":0,"entries":[',
+  '{"id":"","week":1,"session":1,"group":"","startedAt":18,"offsetMinutes":60,',
+  '"zone":"Europe/","localDate":"2027-0","doneSeconds":1860,"activeSeconds":1860,"target":60,',
+  '"effort":6,"effortLater":5,"niggle":{"place":"knee","side":"left","severity":1},',
+  '"warningSign":true,"note":""}]}',
+  '"effort":5},{"id":"","week":2,"session":2,"startedAt":18,"offsetMinutes":0,"zone":"Europe/',
+  'London","localDate":"2027-0","doneSeconds":1860,"activeSeconds":1860,"target":50,"effort":4}',
+].join('');

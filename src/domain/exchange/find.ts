@@ -27,7 +27,7 @@ const INVISIBLE = /[\u00ad\u200b-\u200d\u2060\ufeff]/g;
 const tidy = (text: string): string => text.replace(INVISIBLE, '').replace(/[\u2013\u2014]/g, '--');
 
 /** The `#` and the slashes may have been escaped on the way. */
-const LINK = /(?:\/|%2f)join(?:\/|%2f)([\w.-]+)/gi;
+const LINK = /(?:\/|%2f)(?:join|answer)(?:\/|%2f)([\w.-]+)/gi;
 /** A code alone: version 1 and a kind that is known make its first letters. */
 const BARE = /(?<![\w-])A[QR][\w-]{40,}/g;
 

@@ -4,13 +4,17 @@ import { toUtf8 } from './utf8.ts';
 
 /** Where a code stands in a link: behind the `#`, so that no server is ever sent it. */
 export const JOIN = '#/join/';
+/** The same for what a participant tells a leader. */
+export const ANSWER = '#/answer/';
+
+export type Door = typeof JOIN | typeof ANSWER;
 
 /** Most parts that a code is cut into: more than four symbols are not scanned, they are given up. */
 export const PARTS_MAX = 4;
 
 /** A link that opens a code in the app at this address. */
-export const joinLink = (base: string, code: string): string =>
-  `${base.replace(/#.*$/, '')}${JOIN}${code}`;
+export const joinLink = (base: string, code: string, door: Door = JOIN): string =>
+  `${base.replace(/#.*$/, '')}${door}${code}`;
 
 /** One of several links that together hold a code. `n` counts from 1. */
 export interface Part {
@@ -27,13 +31,18 @@ export const wholeOf = (code: string): string => toBase64Url(crcBytes(crc32(toUt
 const partText = ({ n, of, whole, piece }: Part): string => `${n}.${of}.${whole}.${piece}`;
 
 /** A code cut into `count` links of about the same length. */
-export function partLinks(base: string, code: string, count: number): readonly string[] {
-  if (count === 1) return [joinLink(base, code)];
+export function partLinks(
+  base: string,
+  code: string,
+  count: number,
+  door: Door = JOIN,
+): readonly string[] {
+  if (count === 1) return [joinLink(base, code, door)];
   const size = Math.ceil(code.length / count);
   const whole = wholeOf(code);
   return Array.from({ length: count }, (_, i) => {
     const piece = code.slice(i * size, (i + 1) * size);
-    return joinLink(base, partText({ n: i + 1, of: count, whole, piece }));
+    return joinLink(base, partText({ n: i + 1, of: count, whole, piece }), door);
   });
 }
 
@@ -45,9 +54,10 @@ export function fewestLinks(
   base: string,
   code: string,
   longest: number,
+  door: Door = JOIN,
 ): readonly string[] | undefined {
   for (let count = 1; count <= PARTS_MAX; count++) {
-    const links = partLinks(base, code, count);
+    const links = partLinks(base, code, count, door);
     if (links.every((link) => toUtf8(link).length <= longest)) return links;
   }
   return undefined;

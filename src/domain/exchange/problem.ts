@@ -2,6 +2,7 @@ import type { ProgrammeProblem } from '../programme/problem.ts';
 
 /** Why something from outside was not taken. `src/copy/exchange.ts` has a sentence for each. */
 export const EXCHANGE_CODES = [
+  'answer',
   'camera-none',
   'camera-refused',
   'code-none',
@@ -43,4 +44,27 @@ export type KeyCode = (typeof KEY_CODES)[number];
 
 export interface KeyProblem {
   readonly code: KeyCode;
+}
+
+/** Why an answer could not be made or opened. `src/copy/tell.ts` has a sentence for each. */
+export const ANSWER_CODES = [
+  'content',
+  'cut-short',
+  'damaged',
+  'empty',
+  'newer',
+  'no-keys',
+  'not-an-answer',
+  'not-for-this-key',
+  'not-kept',
+  'not-loaded',
+  'not-secure',
+  'other-programme',
+  'seal',
+  'too-large',
+] as const;
+export type AnswerCode = (typeof ANSWER_CODES)[number];
+
+export interface AnswerProblem {
+  readonly code: AnswerCode;
 }

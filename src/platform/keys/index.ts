@@ -31,6 +31,7 @@ export function createKeys(connection: Connection): LeaderKeysPort {
     replace: async (wish) => (await keys()).replace(wish),
     saved: async (at) => (await keys()).saved(at),
     sign: async (bytes) => (await keys()).sign(bytes),
+    open: async (sealed) => (await keys()).open(sealed),
   };
 }
 

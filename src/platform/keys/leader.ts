@@ -102,6 +102,14 @@ export function createLeaderKeys(connection: Connection): LeaderKeysPort {
       if (found.value === undefined) return problem('no-keys');
       return ok(await signBytes(crypto, found.value.signWith, bytes));
     },
+    async open(sealed) {
+      const found = await record();
+      if (!found.ok) return fail({ code: 'not-kept' });
+      if (found.value === undefined) return fail({ code: 'no-keys' });
+      const { openSealed } = await import('./seal.ts');
+      const opened = await openSealed(found.value, sealed);
+      return opened.ok ? opened : fail({ code: opened.error });
+    },
   };
 }
 

@@ -11,4 +11,5 @@ export const NO_KEYS: LeaderKeysPort = {
   replace: none,
   saved: none,
   sign: none,
+  open: none,
 };
