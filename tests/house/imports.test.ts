@@ -29,6 +29,7 @@ const BELONGS: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^react(-dom)?(\/|$)/, ['ui', 'main.tsx']],
   [/^wouter(\/|$)/, ['ui', 'main.tsx']],
   [/^idb$/, ['platform']],
+  [/^d3-/, ['ui']],
   [/^(qr|uqr)(\/|$)/, ['platform']],
   [/^fflate$/, ['domain']],
   [/^@hpke\/core$/, ['platform']],

@@ -1,0 +1,21 @@
+import { type Ms, ms } from '../units.ts';
+
+/** Metres in an international mile, by definition. */
+export const MILE_M = 1609.344;
+
+/** Time for a kilometre. Paces are shown, speeds are reckoned with. */
+export type SecondsPerKm = number;
+export type MetresPerSecond = number;
+
+/** A pace is a speed turned over: 1,000 m over the seconds for them. Both ways the same. */
+export const speedOf = (pace: SecondsPerKm): MetresPerSecond => 1000 / pace;
+export const paceOf = (speed: MetresPerSecond): SecondsPerKm => 1000 / speed;
+
+/** Kilometres in an hour. */
+export const kmPerHour = (pace: SecondsPerKm): number => 3600 / pace;
+
+/** Miles in an hour. */
+export const milesPerHour = (pace: SecondsPerKm): number => (3600 / pace) * (1000 / MILE_M);
+
+/** How long a distance takes at a pace. */
+export const timeAt = (pace: SecondsPerKm, metres: number): Ms => ms(pace * metres);
