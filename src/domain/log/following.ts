@@ -23,5 +23,6 @@ export interface Decision {
   /** The week of the programme that is theirs from then on. */
   readonly week: number;
   readonly group: string;
-  readonly why: 'go-on' | 'repeat' | 'ease' | 'step-up' | 're-entry' | 'chosen';
+  /** `asked`: back after a sign or niggle, asked about as advised. What was said is not kept. */
+  readonly why: 'go-on' | 'repeat' | 'ease' | 'step-up' | 're-entry' | 'asked' | 'chosen';
 }

@@ -1,4 +1,4 @@
-import type { Item, Plan, Step } from '../programme/plan.ts';
+import type { Activity, Item, Plan, Step } from '../programme/plan.ts';
 import { DEFAULT_EFFORT, isRunning, PARTS } from '../programme/plan.ts';
 import { lengthOf, mainEnd, planLength } from '../programme/totals.ts';
 import type { Ms, Percent } from '../units.ts';
@@ -45,12 +45,14 @@ const joined = (a: Runs, b: Runs): Runs => ({
   longest: Math.max(a.longest, b.longest, a.last + b.first),
 });
 
-function runsOf(item: Item): Runs {
+type Counts = (activity: Activity) => boolean;
+
+function runsOf(item: Item, counts: Counts): Runs {
   if (item.kind === 'step') {
-    const run = isRunning(item.activity) ? item.duration : 0;
+    const run = counts(item.activity) ? item.duration : 0;
     return { all: run > 0, first: run, last: run, longest: run };
   }
-  const once = item.items.map(runsOf).reduce(joined, NONE);
+  const once = item.items.map((each) => runsOf(each, counts)).reduce(joined, NONE);
   if (once.all) {
     const run = once.longest * item.count;
     return { all: true, first: run, last: run, longest: run };
@@ -58,9 +60,15 @@ function runsOf(item: Item): Runs {
   return item.count > 1 ? { ...joined(once, once), first: once.first, last: once.last } : once;
 }
 
-/** The longest running with no walk and no rest in it, over all parts; repeats are not written out. */
-export const longestStretch = (plan: Plan): Ms =>
-  ms(PARTS.flatMap((part) => plan[part].map(runsOf)).reduce(joined, NONE).longest);
+/**
+ * The longest running with no walk and no rest in it, over all parts, or the longest of what counts
+ * instead; repeats are not written out.
+ */
+export const longestStretch = (plan: Plan, counts: Counts = isRunning): Ms =>
+  ms(
+    PARTS.flatMap((part) => plan[part].map((item) => runsOf(item, counts))).reduce(joined, NONE)
+      .longest,
+  );
 
 const effortOf = (step: Step): Percent => step.effort ?? DEFAULT_EFFORT[step.activity];
 

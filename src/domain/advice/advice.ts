@@ -1,0 +1,188 @@
+import type { Decision } from '../log/following.ts';
+import type { Detail } from '../programme/problem.ts';
+import { bodyFindings, hasNiggle, lastSign } from './body.ts';
+import { type Course, courseOf, type ReEntry } from './course.ts';
+import { dayIn } from './days.ts';
+import { easierTimes, harderFindings, ratedCount } from './felt.ts';
+import {
+  type Action,
+  type Finding,
+  type FindingCode,
+  finding,
+  LEADS_TO,
+  severityOf,
+} from './finding.ts';
+import { thinWeek } from './missed.ts';
+import {
+  easeMove,
+  longestRunLately,
+  type Move,
+  neighbours,
+  reEntryMove,
+  repeatMove,
+  stepUpMove,
+} from './moves.ts';
+import { nowOf } from './now.ts';
+import { type Rating, restOn } from './rest.ts';
+import { rule } from './rules.ts';
+import type { Situation } from './situation.ts';
+
+/** What would lead to other advice. `src/copy/advice.ts` has a sentence for each. */
+export type Mind =
+  | 'doctor'
+  | 'looked-at'
+  | 'days-without'
+  | 'rested'
+  | 'pause-ends'
+  | 'as-meant'
+  | 'to-the-end'
+  | 'week-done'
+  | 'harder-twice'
+  | 'easier-often'
+  | 'rate-more'
+  | 'again-one'
+  | 'too-hard-there';
+
+export interface Advice {
+  readonly action: Action;
+  /** What decides it. */
+  readonly because: Finding;
+  /** What else was seen, heaviest first. */
+  readonly also: readonly Finding[];
+  readonly changes: readonly { readonly code: Mind; readonly detail: Detail }[];
+  /** What saying yes would decide; nothing for going on, resting and stopping. */
+  readonly move?: Move;
+  /** What the person has decided already for a day to come. */
+  readonly decided?: Decision;
+}
+
+const AGREE: Detail = { times: rule('agree'), of: rule('latest'), points: rule('harder') };
+
+/** What would change each answer. */
+const CHANGES: Readonly<Record<FindingCode, readonly Mind[]>> = {
+  'warning-sign': ['doctor'],
+  'niggle-back': ['looked-at'],
+  'niggle-twice': ['rested'],
+  'niggle-stopped': ['rested'],
+  'hard-days': ['rested'],
+  paused: ['pause-ends'],
+  'niggle-eased': ['days-without'],
+  'niggle-moved': ['days-without'],
+  'much-harder': ['as-meant'],
+  'still-harder': ['as-meant'],
+  'still-cut-short': ['to-the-end'],
+  harder: ['as-meant'],
+  'cut-short': ['to-the-end'],
+  away: ['again-one'],
+  'thin-week': ['week-done'],
+  through: [],
+  starting: ['rate-more'],
+  'one-harder': ['harder-twice'],
+  'easier-but': ['harder-twice'],
+  'as-meant': ['harder-twice', 'easier-often'],
+  'few-rated': ['rate-more'],
+  easier: ['too-hard-there'],
+};
+
+function awayFinding(reEntry: ReEntry | undefined): readonly Finding[] {
+  if (reEntry === undefined || reEntry.back === 0) return [];
+  const { days, week, back, why } = reEntry;
+  return [finding('away', { days, week, back, why })];
+}
+
+/** Weeks missed, days away and pauses. */
+function timeFindings(situation: Situation, course: Course): readonly Finding[] {
+  const { reEntry, pause, monday, today, lastDecision } = course;
+  if (pause !== undefined) return [finding('paused', { why: pause.why, from: pause.from })];
+  const thin = thinWeek(situation, course);
+  // A decision of this week or the last has answered for the week that was thin.
+  const isAnswered = lastDecision !== undefined && lastDecision.day >= monday - 7;
+  const isThin = thin !== undefined && !isAnswered && !reEntry && !isEventNear(situation, today);
+  return [...awayFinding(reEntry), ...(isThin ? [finding('thin-week', thin)] : [])];
+}
+
+function isEventNear({ programme }: Situation, today: number): boolean {
+  const event = dayIn(programme.goal.date);
+  return event !== undefined && event >= today && event - today <= rule('eventNear');
+}
+
+/** Whether something but the feeling of the sessions stands against more. */
+function againstMore(situation: Situation, course: Course): string | undefined {
+  const { today, reEntry } = course;
+  if (isEventNear(situation, today)) return 'event';
+  const sign = lastSign(situation, today);
+  if (sign !== undefined && today - sign <= rule('afterSign')) return 'sign';
+  if (hasNiggle(situation, today)) return 'niggle';
+  if (reEntry !== undefined) return 'away';
+  if (neighbours(situation).harder === undefined) return 'hardest';
+  return stepUpMove(situation, course) === undefined ? 'far' : undefined;
+}
+
+/** What is seen when nothing asks for less. */
+function steadyFinding(situation: Situation, course: Course, rating: Rating): Finding {
+  if (course.done.length === 0) return finding('starting');
+  if (nowOf(situation, rating).stage === 'through') return finding('through');
+  const easier = easierTimes(situation, course, rating);
+  if (easier !== undefined) {
+    const detail = { ...easier, points: rule('harder') };
+    const against = againstMore(situation, course);
+    const longest = Math.round(longestRunLately(situation, course) / 1000);
+    return against === undefined
+      ? finding('easier', { ...detail, longest })
+      : finding('easier-but', { ...detail, against, longest });
+  }
+  const rated = ratedCount(situation, course, rating);
+  return rated < rule('agree') ? finding('few-rated', { rated }) : finding('as-meant', { rated });
+}
+
+function restFindings(situation: Situation, rating: Rating): readonly Finding[] {
+  const rest = restOn(situation, rating);
+  return rest?.code === 'two-hard' ? [finding('hard-days', { until: rest.until })] : [];
+}
+
+function moveFor(situation: Situation, course: Course, because: Finding): Move | undefined {
+  const action = LEADS_TO[because.code];
+  if (because.code === 'away' && course.reEntry) return reEntryMove(situation, course.reEntry.week);
+  if (action === 'repeat') return repeatMove(situation, course);
+  if (action === 'ease') return easeMove(situation, course);
+  return action === 'step-up' ? stepUpMove(situation, course) : undefined;
+}
+
+const changesOf = ({ code, detail }: Finding): Advice['changes'] =>
+  CHANGES[code].map((mind) => ({ code: mind, detail: { ...AGREE, ...detail, ...needs(mind) } }));
+
+/** The numbers of a change of mind that are not those of what was seen. */
+function needs(mind: Mind): Detail {
+  if (mind === 'harder-twice' || mind === 'as-meant' || mind === 'easier-often') return AGREE;
+  return mind === 'days-without' ? { days: rule('niggleAgain') } : {};
+}
+
+const decisionOf = ({ on, week, group, why }: Decision): Decision => ({ on, week, group, why });
+
+/**
+ * What a good leader would say to this person today, for every history: the heaviest of what was
+ * seen decides. A proposal; the person decides.
+ */
+export function adviceFor(situation: Situation, rating: Rating = 'end'): Advice {
+  const course = courseOf(situation);
+  const seen = [
+    ...bodyFindings(situation, course),
+    ...restFindings(situation, rating),
+    ...timeFindings(situation, course),
+    ...harderFindings(situation, course, rating),
+  ];
+  const steady = steadyFinding(situation, course, rating);
+  const found = seen.length > 0 && steady.code !== 'through' ? seen : [...seen, steady];
+  const [because = steady, ...also] = [...found].sort(
+    (a, b) => severityOf(b.code) - severityOf(a.code),
+  );
+  const move = moveFor(situation, course, because);
+  return {
+    action: LEADS_TO[because.code],
+    because,
+    also,
+    changes: changesOf(because),
+    ...(move && { move }),
+    ...(course.upcoming && { decided: decisionOf(course.upcoming) }),
+  };
+}
