@@ -1,0 +1,481 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Row, Stores } from '../../../src/domain/exchange/backup.ts';
+import { backedUp, writeBackup } from '../../../src/domain/exchange/backup.ts';
+import { readBackup } from '../../../src/domain/exchange/backup-read.ts';
+import { canonical } from '../../../src/domain/exchange/merge-fields.ts';
+import { mergeEntries, mergePauses } from '../../../src/domain/exchange/merge-records.ts';
+import { restore } from '../../../src/domain/exchange/restore.ts';
+import type { Following } from '../../../src/domain/log/following.ts';
+import { blankSheet } from '../../../src/domain/workshop/blank.ts';
+import {
+  entry,
+  PROGRAMME_IDS,
+  someEntry,
+  someFollowing,
+  somePauses,
+} from '../../drivers/records/entries.ts';
+
+const AT = Date.UTC(2027, 3, 12, 18);
+
+/** As short as a programme can be: hundreds of them are read below. */
+const programmeText = (id: string, revision: number, more: object = {}): string =>
+  JSON.stringify({
+    format: 'towpath-programme/1',
+    id,
+    revision,
+    title: 'A week on the marsh',
+    language: 'en',
+    goal: { name: 'Heron Loop', distanceM: 5000 },
+    groups: [{ id: 'wren', name: 'Wren', for: '' }],
+    weeks: [
+      {
+        focus: '',
+        effort: 50,
+        timesPerWeek: { min: 2, max: 3 },
+        sessions: { wren: '9 min walk' },
+      },
+    ],
+    reminders: [],
+    ...more,
+  });
+
+const KEYS = ['A', 'B'].map((letter) => letter.repeat(44));
+
+/** By one of two leaders, signed, or unsigned. What a leader's revision says is one thing. */
+const someProgramme: fc.Arbitrary<Row[1]> = fc
+  .record({
+    id: fc.constantFrom(...PROGRAMME_IDS),
+    revision: fc.integer({ min: 1, max: 3 }),
+    cameAt: fc.integer({ min: 1, max: 5 }),
+    key: fc.constantFrom(undefined, ...KEYS),
+  })
+  .map(({ id, revision, cameAt, key }) => {
+    const leader = { name: 'Imogen', sign: key ?? null, seal: null };
+    return {
+      id,
+      text: programmeText(id, revision, { leader }),
+      cameAt,
+      ...(key === undefined ? {} : { key, signature: `by ${key}` }),
+    };
+  });
+
+const byKey = <T>(
+  made: fc.Arbitrary<T>,
+  keyOf: (value: T) => string,
+): fc.Arbitrary<readonly Row[]> =>
+  fc
+    .uniqueArray(made, { maxLength: 5, selector: keyOf })
+    .map((list) =>
+      list
+        .map((value): Row => [keyOf(value), value])
+        .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)),
+    );
+
+const someSheet = fc
+  .record({
+    key: fc.constantFrom('x', 'y'),
+    at: fc.integer({ min: 0, max: 3 }),
+    title: fc.string(),
+  })
+  .map(({ key, at, title }) => ({
+    format: 'towpath-sheet/1',
+    key,
+    changedAt: at,
+    tab: 't',
+    mark: `${at}`,
+    sheet: { ...blankSheet('marsh', 'en'), title },
+  }));
+
+const somePerson = fc
+  .record({
+    programmeId: fc.constantFrom(...PROGRAMME_IDS),
+    secret: fc.constantFrom('one', 'two'),
+    times: fc.uniqueArray(fc.integer({ min: 0, max: 3 }), { maxLength: 3 }),
+  })
+  .map(({ times, ...rest }) => ({
+    format: 'towpath-person/1',
+    ...rest,
+    told: [...times].sort().map((at) => ({ at, ids: ['a'] })),
+  }));
+
+/** A phone as it may be: no two of its records under one key. */
+const phone: fc.Arbitrary<Stores> = fc.record({
+  programmes: byKey(someProgramme, (value) => (value as { id: string }).id),
+  log: byKey(someEntry, ({ id }) => id),
+  following: byKey(someFollowing, ({ programmeId }) => programmeId),
+  people: byKey(somePerson, ({ programmeId }) => programmeId),
+  sheets: byKey(someSheet, ({ key }) => key),
+  sent: fc.constant([]),
+  choices: byKey(fc.constantFrom(...PROGRAMME_IDS), (id) => id).map((rows) =>
+    rows.map(([key]): Row => [key, 'wren']),
+  ),
+  settings: fc
+    .record({ talk: fc.constantFrom('few', 'many'), cautionsReadOn: fc.constant('2027-03-01') })
+    .map((settings): readonly Row[] => [['settings', settings]]),
+});
+
+/** What was done and written, whatever ids a phone gave to programmes kept apart. */
+const done = ({ stores }: { stores: Stores }): string =>
+  canonical(
+    ['log', 'following', 'people', 'sheets'].map((name) =>
+      [...(stores[name] ?? [])].map(([, value]) => value),
+    ),
+  );
+
+const texts = ({ stores }: { stores: Stores }): readonly string[] =>
+  (stores.programmes ?? []).map(([, value]) => (value as { text: string }).text).sort();
+
+describe('laws of a restore', () => {
+  it('REC-8 taken in twice it is as taken in once', () => {
+    fc.assert(
+      fc.property(phone, phone, (here, file) => {
+        const once = restore(here, file);
+        const twice = restore(once.stores, file);
+        expect(twice.stores).toEqual(once.stores);
+        expect(twice.changes).toEqual([]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('REC-8 either phone’s backup on the other gives the same record and the same programmes', () => {
+    // Programmes by one sender each, so that no phone has to give one an id of its own.
+    const sides = fc.tuple(phone, phone).filter(([a, b]) => !apart(a, b));
+    fc.assert(
+      fc.property(sides, ([a, b]) => {
+        expect(done(restore(a, b))).toBe(done(restore(b, a)));
+        expect(restore(a, b).stores.programmes).toEqual(restore(b, a).stores.programmes);
+      }),
+      { numRuns: 200 },
+    );
+    fc.assert(
+      fc.property(phone, phone, (a, b) => {
+        expect(texts(restore(a, b))).toEqual(texts(restore(b, a)));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('REC-8 a backup on an empty phone is the phone it was made of, through its file', () => {
+    fc.assert(
+      fc.property(phone, (here) => {
+        const read = readBackup(writeBackup(here, 'words', AT));
+        if (!read.ok) throw new Error(read.error);
+        expect(read.value).toMatchObject({ damage: 'none', newer: false, madeAt: AT });
+        expect(read.value.stores).toEqual(backedUp(here));
+        const kept = Object.entries(here).filter(([, rows]) => rows.length > 0);
+        const { stores, notTaken } = restore({}, read.value.stores);
+        expect(notTaken).toEqual([]);
+        expect(stores).toEqual(Object.fromEntries(kept));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('REC-9 nothing that is here is lost: every record, every answer, every pause', () => {
+    fc.assert(
+      fc.property(phone, phone, (here, file) => {
+        const { stores } = restore(here, file);
+        for (const [name, rows] of Object.entries(here)) {
+          const after = new Map(stores[name] ?? []);
+          for (const [key, value] of rows) {
+            expect(after.has(key)).toBe(true);
+            if (name !== 'log') continue;
+            const before = value as { feeling: object };
+            const now = after.get(key) as { feeling: object };
+            expect(Object.keys(now)).toEqual(expect.arrayContaining(Object.keys(before)));
+            expect(Object.keys(now.feeling)).toEqual(
+              expect.arrayContaining(Object.keys(before.feeling)),
+            );
+          }
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+/** Whether a programme of one name is by different senders on the two. */
+function apart(a: Stores, b: Stores): boolean {
+  const signer = (stores: Stores, key: string): unknown => {
+    const [, value] = stores.programmes?.find(([each]) => each === key) ?? [];
+    return value === undefined ? undefined : ((value as { key?: string }).key ?? 'nobody');
+  };
+  return PROGRAMME_IDS.some((id) => {
+    const [one, other] = [signer(a, id), signer(b, id)];
+    return one !== undefined && other !== undefined && (one !== other || one === 'nobody');
+  });
+}
+
+describe('one session from two phones', () => {
+  it('REC-9 an answer given here and a distance mended there are both kept', () => {
+    const rated = entry({ feeling: { effort: 4, note: 'wind' }, feltAt: 20 });
+    const mended = entry({ feeling: { effort: 7 }, feltAt: 10, distanceM: 3100, editedAt: 30 });
+    const both = mergeEntries(rated, mended);
+    expect(both).toMatchObject({
+      feeling: { effort: 4, note: 'wind' },
+      feltAt: 20,
+      distanceM: 3100,
+      editedAt: 30,
+    });
+    expect(mergeEntries(mended, rated)).toEqual(both);
+  });
+
+  it('REC-9 what only the older one says is kept, a warning sign above all', () => {
+    const older = entry({ feeling: { warningSign: true, niggle: { place: 'shin' } }, feltAt: 10 });
+    const newer = entry({ feeling: { effort: 3 }, feltAt: 20 });
+    expect(mergeEntries(newer, older).feeling).toEqual({
+      effort: 3,
+      warningSign: true,
+      niggle: { place: 'shin' },
+    });
+  });
+
+  it('REC-9 keys that this version does not know stay in their entries', () => {
+    const strange = { ...entry({ id: 'x' }), weather: 'fog' };
+    const [[, value] = []] = restore({}, { log: [['x', strange]] }).stores.log ?? [];
+    expect(value).toEqual(strange);
+    const { stores } = restore({ tides: [['today', 'high']], log: [] }, { log: [['x', strange]] });
+    expect(stores.tides).toEqual([['today', 'high']]);
+  });
+});
+
+describe('how somebody goes through a programme, from two phones', () => {
+  it('REC-10 pauses of both stand in order and never overlap', () => {
+    fc.assert(
+      fc.property(somePauses, somePauses, (a, b) => {
+        const merged = mergePauses(a, b);
+        expect(mergePauses(b, a)).toEqual(merged);
+        expect(mergePauses(merged, b)).toEqual(merged);
+        merged.forEach((pause, n) => {
+          expect(pause.to === undefined || pause.to >= pause.from).toBe(true);
+          const next = merged[n + 1];
+          if (next !== undefined) expect((pause.to ?? '9') < next.from).toBe(true);
+        });
+        const isOff = (list: typeof a, day: string) =>
+          list.some(({ from, to }) => from <= day && (to === undefined || day <= to));
+        for (const { from, to } of [...a, ...b]) {
+          expect(isOff(merged, from)).toBe(true);
+          if (to !== undefined) expect(isOff(merged, to)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  it('REC-10 a pause that one phone knows to be over is over', () => {
+    const from = '2027-03-10';
+    expect(
+      mergePauses([{ from, why: 'holiday' }], [{ from, to: '2027-03-14', why: 'illness' }]),
+    ).toEqual([{ from, to: '2027-03-14', why: 'illness' }]);
+  });
+
+  it('REC-10 the group is that of the phone on which more was done since, whichever is restored', () => {
+    const following = (on: string, group: string): Following => ({
+      format: 'towpath-following/1',
+      programmeId: 'heron-loop-spring',
+      pauses: [],
+      decisions: [{ on, week: 2, group, why: 'chosen' }],
+    });
+    const old: Stores = {
+      choices: [['heron-loop-spring', 'wren']],
+      following: [['heron-loop-spring', following('2027-03-08', 'wren')]],
+    };
+    const recent: Stores = {
+      choices: [['heron-loop-spring', 'dunlin']],
+      following: [['heron-loop-spring', following('2027-03-22', 'dunlin')]],
+    };
+    for (const { stores } of [restore(old, recent), restore(recent, old)]) {
+      expect(stores.choices).toEqual([['heron-loop-spring', 'dunlin']]);
+      const [[, value] = []] = stores.following ?? [];
+      expect((value as Following).decisions.map(({ group }) => group)).toEqual(['wren', 'dunlin']);
+    }
+  });
+
+  it('REC-10 a group chosen here since is not put back by an older backup of this phone', () => {
+    const log: readonly Row[] = [['heron-1', entry()]];
+    const { stores } = restore(
+      { log, choices: [['heron-loop-spring', 'dunlin']] },
+      { log, choices: [['heron-loop-spring', 'wren']] },
+    );
+    expect(stores.choices).toEqual([['heron-loop-spring', 'dunlin']]);
+  });
+});
+
+describe('settings and what belongs to one phone', () => {
+  it('REC-11 what was chosen here stays, what nobody chose is taken, and the later day of reading counts', () => {
+    const settings = (value: object): Stores => ({ settings: [['settings', value]] });
+    const { stores } = restore(
+      settings({ talk: 'many', mode: 'hear', cautionsReadOn: '2027-03-01' }),
+      settings({ talk: 'few', mode: 'watch', cautionsReadOn: '2027-04-01', askAgain: true }),
+      { defaults: { talk: 'usual', mode: 'hear' } },
+    );
+    expect(stores.settings).toEqual([
+      ['settings', { talk: 'many', mode: 'watch', cautionsReadOn: '2027-04-01', askAgain: true }],
+    ]);
+  });
+
+  it('REC-7, REC-11 the pocket check, the session under way and the leader’s keys never leave the phone', () => {
+    const kept = backedUp({
+      settings: [['settings', { talk: 'few', pocketCheck: { at: 1 }, pocketCheckSkipped: true }]],
+      keys: [['leader', { backup: 'secret' }]],
+      journal: [['1', {}]],
+      meta: [['lease', {}]],
+    });
+    expect(kept).toEqual({ settings: [['settings', { talk: 'few' }]] });
+    const file: Stores = { keys: [['leader', {}]], meta: [['lease', {}]] };
+    expect(restore({}, file)).toMatchObject({ stores: {}, changes: [] });
+  });
+});
+
+describe('programmes of a backup', () => {
+  const [KEY = '', OTHER = ''] = KEYS;
+  const by = (key: string | undefined, revision: number, id = 'heron-loop-spring'): Row => {
+    const leader = { name: 'Imogen', sign: key ?? null, seal: null };
+    const text = programmeText('heron-loop-spring', revision, { leader });
+    return [
+      id,
+      { id, text, cameAt: revision, ...(key === undefined ? {} : { key, signature: 's' }) },
+    ];
+  };
+  const ids = (stores: Stores) => (stores.programmes ?? []).map(([key]) => key);
+
+  it('REC-12 only the same leader’s later revision takes a programme’s place', () => {
+    const later = restore({ programmes: [by(KEY, 1)] }, { programmes: [by(KEY, 2)] });
+    expect(later.stores.programmes).toEqual([by(KEY, 2)]);
+    expect(later.report.find(({ store }) => store === 'programmes')).toEqual({
+      store: 'programmes',
+      here: 1,
+      inFile: 1,
+      added: 0,
+      changed: 1,
+    });
+    const earlier = restore({ programmes: [by(KEY, 2)] }, { programmes: [by(KEY, 1)] });
+    expect(earlier.changes).toEqual([]);
+  });
+
+  it('REC-12 what nothing vouches for is kept apart, and log, group and place of that phone with it', () => {
+    const file: Stores = {
+      programmes: [by(OTHER, 5)],
+      choices: [['heron-loop-spring', 'swift']],
+      log: [['theirs', entry({ id: 'theirs' })]],
+    };
+    const here: Stores = {
+      programmes: [by(KEY, 1)],
+      choices: [['heron-loop-spring', 'wren']],
+      log: [['ours', entry({ id: 'ours' })]],
+    };
+    const { stores } = restore(here, file);
+    expect(ids(stores)).toEqual(['heron-loop-spring', 'heron-loop-spring.2']);
+    expect(stores.programmes?.[0]).toEqual(by(KEY, 1));
+    expect(stores.choices).toEqual([
+      ['heron-loop-spring', 'wren'],
+      ['heron-loop-spring.2', 'swift'],
+    ]);
+    expect(
+      stores.log?.map(([key, value]) => [
+        key,
+        (value as { programme: { id: string } }).programme.id,
+      ]),
+    ).toEqual([
+      ['ours', 'heron-loop-spring'],
+      ['theirs', 'heron-loop-spring.2'],
+    ]);
+    expect(restore(stores, file).changes).toEqual([]);
+  });
+
+  it('REC-12 a key that the old one signed takes the place, and a replaced one is refused', () => {
+    const vouched = { 'heron-loop-spring': [KEY] };
+    const { stores } = restore(
+      { programmes: [by(KEY, 1)] },
+      { programmes: [by(OTHER, 2)] },
+      { vouched },
+    );
+    expect(ids(stores)).toEqual(['heron-loop-spring']);
+    expect(stores.programmes?.[0]?.[1]).toMatchObject({ key: OTHER, retired: [KEY] });
+    const back = restore(stores, { programmes: [by(KEY, 3)] });
+    expect(back.changes).toEqual([]);
+    expect(back.notTaken).toEqual([
+      { store: 'programmes', key: 'heron-loop-spring', why: 'retired' },
+    ]);
+  });
+
+  it('REC-12 a list of replaced keys that nobody signed locks no leader out', () => {
+    const [id, value] = by(OTHER, 2);
+    const { stores } = restore(
+      {},
+      { programmes: [[id, { ...(value as object), retired: [KEY] }]] },
+    );
+    expect(stores.programmes?.[0]?.[1]).not.toHaveProperty('retired');
+  });
+
+  it('REC-12 a key that the programme does not name is a wrong signature', () => {
+    const [id, value] = by(KEY, 1);
+    const { stores, notTaken } = restore(
+      {},
+      { programmes: [[id, { ...(value as object), key: OTHER }]] },
+    );
+    expect(stores).toEqual({});
+    expect(notTaken).toEqual([{ store: 'programmes', key: id, why: 'signature' }]);
+  });
+});
+
+describe('records that cannot be taken', () => {
+  const taken = (log: readonly Row[], here: readonly Row[] = []) => restore({ log: here }, { log });
+
+  it('REC-13 what has not the shape of a session is left, and the reason told', () => {
+    const wrong: readonly Partial<Record<string, unknown>>[] = [
+      { doneSeconds: 144_000 },
+      { feeling: { effort: 11 } },
+      { localDate: '2027-02-30' },
+      { startedAt: 'noon' },
+      { covered: [[0]] },
+      { programme: null },
+      { outcome: 'flown' },
+    ];
+    for (const part of wrong) {
+      const { changes, notTaken } = taken([['x', { ...entry({ id: 'x' }), ...part }]]);
+      expect([part, changes, notTaken]).toEqual([
+        part,
+        [],
+        [{ store: 'log', key: 'x', why: 'shape' }],
+      ]);
+    }
+    expect(taken([['y', entry({ id: 'x' })]]).notTaken).toHaveLength(1);
+  });
+
+  it('REC-13 what a later version wrote is told and left in the file', () => {
+    const { changes, notTaken } = taken([
+      ['x', { ...entry({ id: 'x' }), format: 'towpath-log/9' }],
+    ]);
+    expect(changes).toEqual([]);
+    expect(notTaken).toEqual([{ store: 'log', key: 'x', why: 'newer' }]);
+    expect(restore({}, { tides: [['today', 1]] }).notTaken).toEqual([
+      { store: 'tides', key: 'today', why: 'unknown' },
+    ]);
+  });
+
+  it('REC-13 what lies here and cannot be read is never written over', () => {
+    const strange = { id: 'x', format: 'towpath-log/9' };
+    const { stores, changes, notTaken } = taken([['x', entry({ id: 'x' })]], [['x', strange]]);
+    expect(changes).toEqual([]);
+    expect(stores.log).toEqual([['x', strange]]);
+    expect(notTaken).toEqual([{ store: 'log', key: 'x', why: 'unreadable-here' }]);
+  });
+
+  it('REC-13 whatever a file holds, nothing is thrown and what is here stays', () => {
+    const here: Stores = { log: [['heron-1', entry()]], choices: [['heron-loop-spring', 'wren']] };
+    const anything = fc.dictionary(
+      fc.constantFrom('log', 'programmes', 'choices', 'settings', 'sheets', 'people', '__proto__'),
+      fc.array(fc.tuple(fc.constantFrom('heron-1', 'settings', '__proto__'), fc.anything())),
+    );
+    fc.assert(
+      fc.property(anything, (file) => {
+        const { stores } = restore(here, file as Stores);
+        expect(stores.log).toEqual(here.log);
+        expect(stores.choices).toContainEqual(['heron-loop-spring', 'wren']);
+        expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+      }),
+    );
+  });
+});
