@@ -92,6 +92,7 @@ const FollowingShape = v.object({
         'step-up': true,
         're-entry': true,
         chosen: true,
+        asked: true,
       }),
     }),
   ),

@@ -1,6 +1,7 @@
+import { sessionsFor } from '../advice/situation.ts';
 import type { Pause } from '../log/following.ts';
 import { dayOf } from '../programme/dates.ts';
-import type { Programme, SessionPlan } from '../programme/programme.ts';
+import type { Programme } from '../programme/programme.ts';
 import { planTotals } from '../programme/totals.ts';
 import { isoDate } from '../workshop/calendar.ts';
 
@@ -16,6 +17,8 @@ export interface PlanWish {
   readonly from: string;
   /** Nothing is planned in these. */
   readonly pauses: readonly Pause[];
+  /** As `week.session`, both from 1: these are not planned again. */
+  readonly done: ReadonlySet<string>;
 }
 
 /** A session on a day. Week and session count from 1. */
@@ -28,40 +31,37 @@ export interface Planned {
   readonly seconds: number;
 }
 
-/** One plan stands for as many sessions as the week may have; several are one session each. */
-function sessionsOf(plans: readonly SessionPlan[], most: number): readonly SessionPlan[] {
-  const [only] = plans;
-  return plans.length === 1 && only !== undefined
-    ? Array.from({ length: Math.max(1, most) }, () => only)
-    : plans;
-}
-
 const isIn = (date: string, { from, to }: Pause): boolean =>
   from <= date && (to === undefined || date <= to);
 
 /**
- * The sessions of a group on chosen days, in order: the first chosen day of a week is its session
- * 1. Never more a week than its leader wrote, none on the day of the event or after it, none
- * before `from` and none in a pause. A session that a pause takes is left out; the others keep
- * their number and their day.
+ * The sessions of a group on chosen days: in each week those that are still to be done, in the
+ * leader's order, on the chosen days that are left. Never more a week than its leader wrote, none
+ * on the day of the event or after it, none before `from` and none in a pause.
  */
 export function plannedSessions(wish: PlanWish): readonly Planned[] {
-  const { programme, group, anchor, from, pauses } = wish;
+  const { programme, group, anchor, from, pauses, done } = wish;
   const monday = dayOf(anchor.monday);
   if (monday === undefined) return [];
   const days = [...new Set(wish.days)]
     .filter((day) => Number.isInteger(day) && day >= 1 && day <= 7)
     .sort((a, b) => a - b);
   const event = programme.goal.date;
-  return programme.weeks.slice(anchor.week - 1).flatMap(({ sessions, timesPerWeek }, n) =>
-    sessionsOf(sessions[group] ?? [], timesPerWeek.max)
+  const isFree = (date: string): boolean =>
+    date >= from &&
+    (event === undefined || date < event) &&
+    !pauses.some((pause) => isIn(date, pause));
+  return programme.weeks.slice(anchor.week - 1).flatMap((written, n) => {
+    const week = anchor.week + n;
+    const dates = days.map((day) => isoDate(monday + 7 * n + day - 1)).filter(isFree);
+    return sessionsFor(written, group)
       .slice(0, days.length)
-      .map(({ text, plan }, i): Planned => {
-        const date = isoDate(monday + 7 * n + (days[i] ?? 1) - 1);
+      .map((plan, i) => ({ plan, session: i + 1 }))
+      .filter(({ session }) => !done.has(`${week}.${session}`))
+      .slice(0, dates.length)
+      .map(({ plan: { text, plan }, session }, i): Planned => {
         const { seconds } = planTotals(plan);
-        return { date, week: anchor.week + n, session: i + 1, text, seconds };
-      })
-      .filter(({ date }) => date >= from && (event === undefined || date < event))
-      .filter(({ date }) => !pauses.some((pause) => isIn(date, pause))),
-  );
+        return { date: dates[i] ?? '', week, session, text, seconds };
+      });
+  });
 }

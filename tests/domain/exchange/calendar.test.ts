@@ -37,6 +37,7 @@ const wish = (more: Partial<PlanWish> = {}): PlanWish => ({
   days: [2, 4],
   from: '0000-01-01',
   pauses: [],
+  done: new Set(),
   ...more,
 });
 
@@ -58,7 +59,7 @@ const read = (text: string): readonly ICAL.Event[] =>
 /** Every day of a rule, as another implementation of RFC 5545 counts it. */
 function daysOfRule(start: string, rule: string): readonly string[] {
   const days: string[] = [];
-  const turns = ICAL.Recur.fromString(rule).iterator(ICAL.Time.fromString(start));
+  const turns = ICAL.Recur.fromString(rule).iterator(ICAL.Time.fromDateTimeString(start));
   for (let at = turns.next(); at !== null && at !== undefined; at = turns.next())
     days.push(at.toString());
   return days;
@@ -119,11 +120,20 @@ describe('sessions on days', () => {
       }),
     );
     expect(short.map(({ date, week, session }) => `${date} ${week}.${session}`)).toEqual([
-      '2027-03-04 1.2',
+      '2027-03-04 1.1',
       '2027-03-16 3.1',
       '2027-03-18 3.2',
       '2027-03-23 4.1',
     ]);
+  });
+
+  it('REC-1 what is done is not planned again, and what is left of its week moves up', () => {
+    const days = plannedSessions(
+      wish({ days: [1, 3, 5], from: '2027-03-02', done: new Set(['1.1', '2.2']) }),
+    );
+    expect(days.slice(0, 5).map(({ date, week, session }) => `${date} ${week}.${session}`)).toEqual(
+      ['2027-03-03 1.2', '2027-03-05 1.3', '2027-03-08 2.1', '2027-03-10 2.3', '2027-03-15 3.1'],
+    );
   });
 
   it('REC-1 a week of the person’s own is counted from its Monday', () => {
