@@ -1,11 +1,13 @@
 /** Drafting a programme: what is asked, how each step is told, and who arrives. */
 import type { Answer, Reached } from '../domain/draft/answer.ts';
 import type { Change } from '../domain/draft/change.ts';
-import type { Focus } from '../domain/draft/draft.ts';
+import type { Focus, HardActivity } from '../domain/draft/draft.ts';
 import type { DraftWords } from '../domain/draft/sheet.ts';
 import { type Arrival, WISH, type WishProblem } from '../domain/draft/wish.ts';
 import { type Ms, ms } from '../domain/units.ts';
 import { length } from './times.ts';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** One line for each week, for the people who take part. */
 const FOCUS: Readonly<Record<Focus, string>> = {
@@ -20,13 +22,13 @@ const FOCUS: Readonly<Record<Focus, string>> = {
   event: 'Light legs. Rest well, then enjoy the day.',
 };
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six'];
+const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 export const draftWords: DraftWords = {
   focus: FOCUS,
   title: (weeks, event) => {
-    const n = NUMBERS[weeks] ?? String(weeks);
-    return `${n.charAt(0).toUpperCase()}${n.slice(1)} weeks to ${event}`;
+    const n = capital(NUMBERS[weeks] ?? String(weeks));
+    return event.trim() === '' ? `${n} weeks` : `${n} weeks to ${event.trim()}`;
   },
 };
 
@@ -36,9 +38,15 @@ export const ARRIVE: Readonly<Record<Arrival, readonly [name: string, help: stri
   run: ['Run all of it', 'Without a walk'],
 };
 
+/** The harder part of a set, as a thing that one does more of. */
+export const HARD: Readonly<Record<HardActivity, string>> = {
+  'brisk walk': 'brisk walking',
+  'easy jog': 'jogging',
+  run: 'running',
+};
+
 // ---- steps -----------------------------------------------------------------------------------
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const size = (by: number): Ms => ms(Math.abs(by));
 const longer = (by: Ms): string => `${length(size(by))} ${by > 0 ? 'longer' : 'shorter'}`;
 const more = (by: Ms, what: string): string =>
@@ -126,14 +134,14 @@ function reachedSentence({ code, reached, needed }: Reached, arrives: boolean): 
   switch (code) {
     case 'run-on':
       return arrives
-        ? `The longest run is ${has}, three quarters or more of what the event may take.`
-        : `The longest run is ${has}; ${needs} without a walk would be three quarters of the event.`;
+        ? `The longest run is ${has} without a walk. ${needs} are three quarters of the event, at 8 min per km.`
+        : `The longest run is ${has} without a walk. It should be ${needs}: three quarters of the event, at 8 min per km.`;
     case 'on-feet':
       return arrives
-        ? `The longest session is ${has} on their feet, three quarters or more of what the event may take.`
-        : `The longest session is ${has} on their feet; ${needs} would be three quarters of the event.`;
+        ? `The longest session is ${has}. ${needs} are enough for this distance, at 12 min per km walking.`
+        : `The longest session is ${has}. For this distance it should be ${needs}, at 12 min per km walking.`;
     case 'share':
-      return `The longest main set has ${has} of the harder part; ${needs} would be enough.`;
+      return `The longest main set has ${has} of the harder part. It should be ${needs}.`;
   }
 }
 
@@ -148,6 +156,9 @@ const LOWER: Readonly<Record<Arrival, string>> = {
   run: 'running it',
 };
 
+const listed = (words: readonly string[]): string =>
+  [words.slice(0, -1).join(', '), ...words.slice(-1)].filter((part) => part !== '').join(' and ');
+
 function insteadSentence({ instead, tooFar }: Answer): string {
   if (tooFar === true) return 'The distance is too long for any session that can be written here.';
   if (instead === undefined) return 'No programme of up to 26 weeks was found that would do.';
@@ -155,9 +166,9 @@ function insteadSentence({ instead, tooFar }: Answer): string {
   const needs = [
     ...(weeks === undefined ? [] : [`${weeks} weeks`]),
     ...(session === undefined ? [] : [`sessions of ${length(session)}`]),
-    ...(pins === undefined ? [] : ['no pinned sessions in the way']),
+    ...(pins === undefined ? [] : ['a pinned session less']),
   ];
-  return `It would take ${needs.join(' and ')}.`;
+  return `It would take ${listed(needs)}.`;
 }
 
 /** Whether a group arrives, how near it comes, and what would do. */

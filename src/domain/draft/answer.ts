@@ -76,18 +76,21 @@ function weeksFor(wish: Wish, group: string): number | undefined {
 }
 
 function insteadFor(wish: Wish, group: WishGroup): Instead | undefined {
-  const { pins, ...unpinned } = wish;
-  if (pins !== undefined && pins.length > 0 && missingIn(unpinned, group.id) === 0)
-    return { pins: true };
   const main = neededMain(group.arrive, wish.goal.distanceM);
   const isLonger = main > longestMain(wish);
   const session = isLonger ? msOfHalf(main + 2 * BOUNDS.ends) : wish.session;
-  const weeks = weeksFor({ ...unpinned, session }, group.id);
+  const { pins = [], ...unpinned } = wish;
+  const withPins = weeksFor({ ...wish, session }, group.id);
+  const without = pins.length > 0 ? weeksFor({ ...unpinned, session }, group.id) : undefined;
+  const weeks = withPins ?? without;
   if (weeks === undefined) return undefined;
+  // Unpinning is asked for only where weeks and time alone would not do, or where it alone does.
+  const isInTheWay = withPins === undefined || (without === wish.weeks && withPins > wish.weeks);
+  const needed = isInTheWay ? (without ?? weeks) : weeks;
   return {
     ...(isLonger ? { session } : {}),
-    ...(weeks > wish.weeks ? { weeks } : {}),
-    ...(pins !== undefined && pins.length > 0 ? { pins: true } : {}),
+    ...(needed > wish.weeks ? { weeks: needed } : {}),
+    ...(isInTheWay ? { pins: true } : {}),
   };
 }
 

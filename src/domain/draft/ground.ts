@@ -68,7 +68,9 @@ function fullWeek(wish: GroundWish, week: number, row: Row): readonly Row[] {
   return (pinned ?? fullMains(wish, last)).map((main) => {
     // A pinned session that is shorter than the week before is a pause in the rise, not its end.
     const isAside = pinned !== undefined && last !== undefined && main < last;
-    return isAside ? add(row, main, 'aside', 0) : add(row, main, 'full', groundCost(main, last));
+    return isAside
+      ? add(row, main, 'aside', WEIGHTS.groundAside)
+      : add(row, main, 'full', groundCost(main, last));
   });
 }
 

@@ -17,8 +17,8 @@ export const WEIGHTS = {
   /** The longest main set is shorter than somebody needs, or longer than anybody does. */
   groundShort: 1000,
   groundOver: 50,
-  /** The main set of a pinned session does not end with the others. */
-  groundApart: 200,
+  /** A pinned session is shorter than the week before, so that nobody goes on in its week. */
+  groundAside: 400,
   /** The first main set is not about 20 min. */
   groundFirst: 1,
   groundRise: 1,

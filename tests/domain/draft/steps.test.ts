@@ -111,7 +111,7 @@ describe('the step of each week', () => {
     expect(answer && answerSentences(answer, 'Curlew')).toEqual([
       'Curlew does not get there in this time.',
       expect.stringMatching(
-        /^The longest run is [\d ms in]+; 30 min without a walk would be three quarters of the event\.$/,
+        /^The longest run is [\d ms in]+ without a walk\. It should be 30 min: three quarters of the event, at 8 min per km\.$/,
       ),
       expect.stringMatching(/^It would take \d+ weeks and sessions of 40 min\.$/),
     ]);
