@@ -146,9 +146,9 @@ function reachedSentence({ code, reached, needed }: Reached, arrives: boolean): 
 }
 
 const GOAL: Readonly<Record<Arrival, string>> = {
-  walk: 'walks the distance',
-  mix: 'walks and runs the distance',
-  run: 'runs the distance',
+  walk: 'walk the distance',
+  mix: 'walk and run the distance',
+  run: 'run the distance',
 };
 const LOWER: Readonly<Record<Arrival, string>> = {
   walk: 'walking it',
@@ -159,12 +159,15 @@ const LOWER: Readonly<Record<Arrival, string>> = {
 const listed = (words: readonly string[]): string =>
   [words.slice(0, -1).join(', '), ...words.slice(-1)].filter((part) => part !== '').join(' and ');
 
+const weeksNeeded = (weeks: number): string =>
+  weeks > WISH.weeks.max ? `${weeks} weeks in two programmes` : `${weeks} weeks`;
+
 function insteadSentence({ instead, tooFar }: Answer): string {
   if (tooFar === true) return 'The distance is too long for any session that can be written here.';
   if (instead === undefined) return 'No programme of up to 26 weeks was found that would do.';
   const { session, weeks, pins } = instead;
   const needs = [
-    ...(weeks === undefined ? [] : [`${weeks} weeks`]),
+    ...(weeks === undefined ? [] : [weeksNeeded(weeks)]),
     ...(session === undefined ? [] : [`sessions of ${length(session)}`]),
     ...(pins === undefined ? [] : ['a pinned session less']),
   ];
@@ -174,7 +177,8 @@ function insteadSentence({ instead, tooFar }: Answer): string {
 /** Whether a group arrives, how near it comes, and what would do. */
 export function answerSentences(answer: Answer, name: string): readonly string[] {
   const { arrive, arrives, reached, lower } = answer;
-  if (arrives) return [`${name} ${GOAL[arrive]}.`, reachedSentence(reached, true)];
+  if (arrives)
+    return [`${name} should be able to ${GOAL[arrive]}.`, reachedSentence(reached, true)];
   return [
     `${name} does not get there in this time.`,
     reachedSentence(reached, false),

@@ -181,7 +181,7 @@ describe('drafting a programme', () => {
     await user.click(button(words.draft));
     await isDrafted();
     expect(screen.queryByText(said)).toBeNull();
-    expect(screen.getByText('Swift walks and runs the distance.')).toBeDefined();
+    expect(screen.getByText('Swift should be able to walk and run the distance.')).toBeDefined();
     expect(onBack).not.toHaveBeenCalled();
   });
 

@@ -1,7 +1,7 @@
 import { BOUNDS, type Half, longestAfter } from './bounds.ts';
 import type { Ground } from './ground.ts';
 import { missing, type Need } from './need.ts';
-import { asideCost, firstCost, lightCost, stepCost } from './objective.ts';
+import { asideCost, firstCost, lightCost, riseCost, stepCost } from './objective.ts';
 import { type Option, optionsOf } from './option.ts';
 import type { PinnedWeek } from './pinned.ts';
 import type { Arrival } from './wish.ts';
@@ -98,6 +98,7 @@ function fullWeek(
   nodes: readonly Node[],
 ): readonly Node[] {
   const options = optionsOf(main, climber.arrive);
+  const own = options.map((option) => firstCost(option, main));
   const best: (Node | undefined)[] = options.map(() => undefined);
   for (const node of nodes) {
     const { least, most, longest } = limitsOf(climber, main, node, seen);
@@ -106,10 +107,12 @@ function fullWeek(
       const option = options[n] as Option;
       if (option.hard > most) break;
       if (option.stretch > longest) continue;
-      const step = before === undefined ? 0 : stepCost(before, option);
-      const cost = node.cost + step + firstCost(option, main);
-      if (cost < (best[n]?.cost ?? Number.POSITIVE_INFINITY))
-        best[n] = { option, cost, way: { option, before: node.way } };
+      const known = best[n]?.cost ?? Number.POSITIVE_INFINITY;
+      const alone = node.cost + (own[n] ?? 0);
+      // The rise is most of a step's cost and soon known: few steps have to be looked at closer.
+      if (before !== undefined && alone + riseCost(before, option) >= known) continue;
+      const cost = alone + (before === undefined ? 0 : stepCost(before, option));
+      if (cost < known) best[n] = { option, cost, way: { option, before: node.way } };
     }
   }
   return best.filter((node) => node !== undefined);

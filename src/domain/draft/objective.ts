@@ -130,9 +130,13 @@ const changeCost = (before: Form, now: Form): number =>
     ? 0
     : WEIGHTS.change * Math.max(0, changesOf(before, now) - 1);
 
+/** The part of `stepCost` that the rise of running makes. */
+export const riseCost = (before: Option, now: Option): number =>
+  WEIGHTS.rise * (now.hard - before.hard) ** 2;
+
 /** Cost of going from one week to the next. */
 export const stepCost = (before: Option, now: Option): number =>
-  WEIGHTS.rise * (now.hard - before.hard) ** 2 +
+  riseCost(before, now) +
   WEIGHTS.stretch * Math.max(0, now.stretch - before.stretch) ** 2 +
   WEIGHTS.shrink * Math.max(0, before.stretch - now.stretch) +
   (changesOf(before.form, now.form) === 0 ? WEIGHTS.same : 0) +

@@ -26,7 +26,7 @@ const holds = (rule: Rule): void =>
     fc.property(anyWish, (wish) => {
       expect(rule(wish, seenIn(wish, draftOf(wish)))).toEqual([]);
     }),
-    { numRuns: 25 },
+    { numRuns: 20 },
   );
 
 describe('whatever is wished for', () => {
@@ -70,7 +70,7 @@ describe('whatever is wished for', () => {
         if (draft.ok) expect(faultsOf(wish, draft.value)).toEqual([]);
         else expect(draft.error).toEqual([{ code: 'no-way' }]);
       }),
-      { numRuns: 60 },
+      { numRuns: 50 },
     );
   });
 
