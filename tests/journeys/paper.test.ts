@@ -1,46 +1,25 @@
 import { execFileSync } from 'node:child_process';
-import { join } from 'node:path';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { createServer, type ViteDevServer } from 'vite';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Gallery, openGallery, PHONE } from '../drivers/browser/gallery.ts';
 import { findings, stickingOut } from '../drivers/browser/look.ts';
 import { type Grey, zbarReads } from '../drivers/exchange/picture.ts';
-import { ROOT } from '../drivers/tree.ts';
 
 /** The pages of a programme in a real browser, printed into a PDF as a printer would get them. */
-let server: ViteDevServer;
-let browser: Browser;
+let gallery: Gallery;
 let page: Page;
-let base = '';
-
 beforeAll(async () => {
-  server = await createServer({
-    configFile: join(ROOT, 'tests/drivers/gallery/vite.config.ts'),
-    logLevel: 'error',
-    server: { port: 0, strictPort: false },
-  });
-  await server.listen();
-  base = server.resolvedUrls?.local[0] ?? '';
-  browser = await chromium.launch({
-    executablePath: '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'],
-  });
-  // Three device pixels a CSS pixel are 288 to the inch: what a plain printer does.
-  page = await browser.newPage({ viewport: PHONE, deviceScaleFactor: 3 });
+  gallery = await openGallery();
+  page = gallery.page;
 });
-afterAll(async () => {
-  await browser.close();
-  await server.close();
-});
+afterAll(() => gallery.close());
 
-const PHONE = { width: 390, height: 844 };
 /** 186 x 273 mm at 96 to the inch. */
 const A4_WITHIN_MARGINS = { width: 703, height: 1032 };
 
 async function show(state: string, more = ''): Promise<void> {
-  await page.goto(`${base}?state=${state}${more}`);
-  await page.locator('.paper-page').first().waitFor({ timeout: 60_000 });
-  await page.evaluate(() => document.fonts.ready);
+  await gallery.show(state, more);
+  await page.locator('.paper-page').first().waitFor();
   // The size of print settles with the letters.
   await page.waitForTimeout(500);
 }
@@ -56,7 +35,10 @@ async function printed(): Promise<{ pages: number; sizes: string[] }> {
 
 /** A screenshot in grey, as most printers make it. */
 function greyOf(png: Buffer): Grey {
-  const pgm = execFileSync('convert', ['png:-', '-colorspace', 'gray', 'pgm:-'], { input: png });
+  const pgm = execFileSync('convert', ['png:-', '-colorspace', 'gray', '-depth', '8', 'pgm:-'], {
+    input: png,
+    maxBuffer: 1 << 26,
+  });
   const head = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(pgm.subarray(0, 64).toString('latin1'));
   const [start = '', width, height] = head ?? [];
   const data = new Uint8Array(pgm.subarray(start.length));
