@@ -13,22 +13,3 @@ export function dayOf(date: string): number | undefined {
 
 /** 1970-01-01 was a Thursday (ISO 8601 weekday 4). */
 export const isMonday = (day: number): boolean => (((day + 3) % 7) + 7) % 7 === 0;
-
-/** The ISO 8601 calendar date of a number of days since 1970-01-01. */
-const dateOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
-
-/**
- * Monday and Sunday of a programme's week.
- *
- * @param startDate the programme's first Monday; without one, or with none that exists, no week has dates
- * @param week from 1
- */
-export function datesOfWeek(
-  startDate: string | undefined,
-  week: number,
-): { readonly monday: string; readonly sunday: string } | undefined {
-  const first = startDate === undefined ? undefined : dayOf(startDate);
-  if (first === undefined) return undefined;
-  const monday = first + 7 * (week - 1);
-  return { monday: dateOf(monday), sunday: dateOf(monday + 6) };
-}

@@ -1,8 +1,6 @@
 import '../styles/paper.css';
 import { useState } from 'react';
-import { useLocation } from 'wouter';
 import type { Sending } from '../../app/exchange-contract.ts';
-import { common } from '../../copy/common.ts';
 import { paper } from '../../copy/paper.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { Screen } from '../parts/Screen.tsx';
@@ -19,24 +17,19 @@ export interface Printed {
 }
 
 interface PaperProps extends Printed {
-  readonly onBack: () => void;
+  readonly back: { readonly href: string; readonly name: string };
 }
 
 const WHOLE = 'whole';
 
 /** A preview of the pages, and the button that prints them and nothing else. */
-export function Paper({ onBack, ...printed }: PaperProps) {
-  const [here] = useLocation();
+export function Paper({ back, ...printed }: PaperProps) {
   const [chosen, setChosen] = useState(WHOLE);
   const { weeks } = printed.outline;
   const numbers = weeks.map((_, i) => i + 1);
   const shown = chosen === WHOLE ? numbers : numbers.filter((n) => String(n) === chosen);
   return (
-    <Screen
-      title={paper.title(printed.title)}
-      sub={paper.sub}
-      back={{ href: here, name: common.back, onGo: onBack }}
-    >
+    <Screen title={paper.title(printed.title)} sub={paper.sub} back={back}>
       {weeks.length === 0 ? (
         <p>{paper.nothing}</p>
       ) : (

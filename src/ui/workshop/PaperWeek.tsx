@@ -3,7 +3,7 @@ import { effortOfTen } from '../../copy/effort.ts';
 import { paper } from '../../copy/paper.ts';
 import { day, sentence } from '../../copy/times.ts';
 import { weeks as words } from '../../copy/weeks.ts';
-import { datesOfWeek } from '../../domain/programme/dates.ts';
+import { datesOfWeek } from '../../domain/programme/calendar.ts';
 import type { Week } from '../../domain/programme/programme.ts';
 import { ms } from '../../domain/units.ts';
 import { timelineOf } from '../parts/plans.ts';

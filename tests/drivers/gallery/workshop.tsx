@@ -15,7 +15,6 @@ import { marshProgramme } from '../exchange/programmes.ts';
 import { DEMO } from '../fake-app.ts';
 
 const BASE = 'https://club.example/towpath/';
-const nothing = () => undefined;
 
 /** What a programme goes out as. @param long bytes that make the code longer than it is */
 function sendingOf(programme: Programme, long = 0): Sending {
@@ -86,7 +85,7 @@ function heard(): ReactElement {
         target: week.effort,
         fileName: 'heron-loop-w2-curlew-1',
       }}
-      onBack={nothing}
+      back={{ href: '/lead', name: 'Back' }}
     />
   );
 }
@@ -102,7 +101,7 @@ const paper = (programme: Programme, sending?: Sending, startDate = programme.st
     title={programme.title}
     leader={programme.leader.name}
     sending={sending}
-    onBack={nothing}
+    back={{ href: '/lead', name: 'Back' }}
   />
 );
 

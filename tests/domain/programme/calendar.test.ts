@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { datesOfWeek } from '../../../src/domain/programme/dates.ts';
+import { datesOfWeek } from '../../../src/domain/programme/calendar.ts';
 
 describe('the dates of a week', () => {
   /**
