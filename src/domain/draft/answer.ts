@@ -3,7 +3,8 @@ import type { Ms } from '../units.ts';
 import { BOUNDS, type Half, msOfHalf } from './bounds.ts';
 import type { Climb } from './climb.ts';
 import { needOf } from './need.ts';
-import { longestMain, missingIn, neededMain } from './solve.ts';
+import { longestMain, neededMain } from './rows.ts';
+import { arrivesIn } from './solve.ts';
 import { ARRIVALS, type Arrival, type Wish, type WishGroup } from './wish.ts';
 
 /** What was asked for and how far the draft comes. */
@@ -59,7 +60,7 @@ function reachedOf(wish: Wish, group: WishGroup, climb: Climb): Reached {
 
 /** The fewest weeks with which a group arrives: ever larger steps, then halving. */
 function weeksFor(wish: Wish, group: string): number | undefined {
-  const does = (weeks: number): boolean => missingIn({ ...wish, weeks }, group) === 0;
+  const does = (weeks: number): boolean => arrivesIn({ ...wish, weeks }, group);
   let [no, yes, step] = [wish.weeks - 1, wish.weeks, 1];
   while (!does(yes)) {
     if (yes === WEEKS_LOOKED_FOR) return undefined;
@@ -99,7 +100,7 @@ function lowerFor(wish: Wish, group: WishGroup): Arrival | undefined {
   const easier = ARRIVALS.slice(0, ARRIVALS.indexOf(group.arrive)).reverse();
   return easier.find((arrive) => {
     const groups = wish.groups.map((one) => (one.id === group.id ? { ...one, arrive } : one));
-    return missingIn({ ...wish, groups }, group.id) === 0;
+    return arrivesIn({ ...wish, groups }, group.id);
   });
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerSentences, changeSentence, wishSentence } from '../../../src/copy/draft.ts';
+import { changeSentence } from '../../../src/copy/draft.ts';
+import { answerSentences, wishSentence } from '../../../src/copy/draft-answers.ts';
 import type { Answer } from '../../../src/domain/draft/answer.ts';
 import type { Change } from '../../../src/domain/draft/change.ts';
 import { checkWish, type WishProblem } from '../../../src/domain/draft/wish.ts';

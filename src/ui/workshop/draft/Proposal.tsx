@@ -1,4 +1,5 @@
-import { answerSentences, changeSentence, draftWords, HARD } from '../../../copy/draft.ts';
+import { changeSentence, draftWords, HARD } from '../../../copy/draft.ts';
+import { answerSentences } from '../../../copy/draft-answers.ts';
 import { draftForm, draftResult as words } from '../../../copy/draft-form.ts';
 import { length } from '../../../copy/times.ts';
 import { stripInWords } from '../../../copy/words.ts';
