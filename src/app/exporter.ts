@@ -3,28 +3,19 @@ import type { Exporter, ProgrammesState, SettingsState } from './contract.ts';
 import type { PackHolder } from './pack.ts';
 import type { FileShare } from './ports.ts';
 
-interface Needs {
+export interface ExporterNeeds {
   readonly programmes: StoreApi<ProgrammesState>;
   readonly settings: StoreApi<SettingsState>;
   readonly pack: PackHolder;
   readonly share: FileShare;
 }
 
-/** Hands a session over as a file or as sound. What makes them is fetched when it is asked for. */
-export function createExporter({ programmes, settings, pack, share }: Needs): Exporter {
-  const made = () => import('./hearing.ts');
-  const save: Exporter['save'] = async (piece, talk, what) => {
-    const voice = pack.current();
-    if (voice === undefined) return;
-    const { name, type, content } = (await made()).filePiece(piece, talk, what, voice);
-    await share.give(name, type, content);
-  };
+/** Hands a session over as a file or as sound. What does so is fetched when it is asked for. */
+export function createExporter(needs: ExporterNeeds): Exporter {
+  const made = () => import('./hearing.ts').then((all) => all.exporterOver(needs));
   return {
-    save,
-    async track(choice, what) {
-      const piece = (await made()).pieceOf(choice, programmes.getState().programmes);
-      if (piece !== undefined) await save(piece, settings.getState().settings.talk, what);
-    },
-    hear: async (piece, talk) => (await made()).hearPiece(piece, talk, pack.current()),
+    track: async (...asked) => (await made()).track(...asked),
+    save: async (...asked) => (await made()).save(...asked),
+    hear: async (...asked) => (await made()).hear(...asked),
   };
 }

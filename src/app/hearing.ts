@@ -7,7 +7,8 @@ import { toWebVtt } from '../domain/exchange/captions.ts';
 import { composeExport } from '../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../domain/track/pack.ts';
 import { ms } from '../domain/units.ts';
-import type { Choice, Piece, ProgrammesState } from './contract.ts';
+import type { Choice, Exporter, Piece, ProgrammesState } from './contract.ts';
+import type { ExporterNeeds } from './exporter.ts';
 import { draftOf } from './session/draft.ts';
 import { readingLengths } from './session/reading-lengths.ts';
 
@@ -20,10 +21,28 @@ export interface Hearing {
 }
 
 /** What a file is called, its kind and what is in it. */
-export interface OutgoingFile {
+interface OutgoingFile {
   readonly name: string;
   readonly type: string;
   readonly content: Uint8Array<ArrayBuffer> | string;
+}
+
+/** Everything that the exporter does, over what it needs. */
+export function exporterOver({ programmes, settings, pack, share }: ExporterNeeds): Exporter {
+  const save: Exporter['save'] = async (piece, talk, what) => {
+    const voice = pack.current();
+    if (voice === undefined) return;
+    const { name, type, content } = filePiece(piece, talk, what, voice);
+    await share.give(name, type, content);
+  };
+  return {
+    save,
+    async track(choice, what) {
+      const piece = pieceOf(choice, programmes.getState().programmes);
+      if (piece !== undefined) await save(piece, settings.getState().settings.talk, what);
+    },
+    hear: async (piece, talk) => hearPiece(piece, talk, pack.current()),
+  };
 }
 
 /** After the last word, so that a player does not cut it off. */
@@ -40,12 +59,7 @@ export function hearPiece(piece: Piece, talk: Talk, voice: VoicePack | undefined
 }
 
 /** The whole session as sound or captions for any player, by the plan that it is run by. */
-export function filePiece(
-  piece: Piece,
-  talk: Talk,
-  what: 'mp3' | 'vtt',
-  voice: VoicePack,
-): OutgoingFile {
+function filePiece(piece: Piece, talk: Talk, what: 'mp3' | 'vtt', voice: VoicePack): OutgoingFile {
   const cues = cuesOf(piece, talk, clipLengths(voice.manifest));
   // Signs that every file system takes.
   const name = `${piece.fileName.replace(/[^\w-]+/g, '_')}.${what}`;
@@ -61,10 +75,7 @@ const cuesOf = (
 ): CuePlan => planCues(timeline, { talk, reminders, target, lengths });
 
 /** A session of a programme on this phone; nothing for an unknown one. */
-export function pieceOf(
-  choice: Choice,
-  programmes: ProgrammesState['programmes'],
-): Piece | undefined {
+function pieceOf(choice: Choice, programmes: ProgrammesState['programmes']): Piece | undefined {
   const draft = draftOf(programmes, choice);
   if (draft === undefined) return undefined;
   const { timeline, reminders, about } = draft;

@@ -1,11 +1,12 @@
-/** Drafting a programme: what is asked, how each step is told, and who arrives. */
-import type { Answer, Reached } from '../domain/draft/answer.ts';
+/** What a draft writes into a programme, and how each of its steps is told. */
 import type { Change } from '../domain/draft/change.ts';
-import type { Focus } from '../domain/draft/draft.ts';
+import type { Focus, HardActivity } from '../domain/draft/draft.ts';
 import type { DraftWords } from '../domain/draft/sheet.ts';
-import { type Arrival, WISH, type WishProblem } from '../domain/draft/wish.ts';
+import type { Arrival } from '../domain/draft/wish.ts';
 import { type Ms, ms } from '../domain/units.ts';
 import { length } from './times.ts';
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** One line for each week, for the people who take part. */
 const FOCUS: Readonly<Record<Focus, string>> = {
@@ -20,13 +21,13 @@ const FOCUS: Readonly<Record<Focus, string>> = {
   event: 'Light legs. Rest well, then enjoy the day.',
 };
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six'];
+const NUMBERS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 export const draftWords: DraftWords = {
   focus: FOCUS,
   title: (weeks, event) => {
-    const n = NUMBERS[weeks] ?? String(weeks);
-    return `${n.charAt(0).toUpperCase()}${n.slice(1)} weeks to ${event}`;
+    const n = capital(NUMBERS[weeks] ?? String(weeks));
+    return event.trim() === '' ? `${n} weeks` : `${n} weeks to ${event.trim()}`;
   },
 };
 
@@ -36,9 +37,15 @@ export const ARRIVE: Readonly<Record<Arrival, readonly [name: string, help: stri
   run: ['Run all of it', 'Without a walk'],
 };
 
+/** The harder part of a set, as a thing that one does more of. */
+export const HARD: Readonly<Record<HardActivity, string>> = {
+  'brisk walk': 'brisk walking',
+  'easy jog': 'jogging',
+  run: 'running',
+};
+
 // ---- steps -----------------------------------------------------------------------------------
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const size = (by: number): Ms => ms(Math.abs(by));
 const longer = (by: Ms): string => `${length(size(by))} ${by > 0 ? 'longer' : 'shorter'}`;
 const more = (by: Ms, what: string): string =>
@@ -116,90 +123,5 @@ export function changeSentence(change: Change, what: string): string {
       return `A light week before the event: main set ${length(change.main)} instead of ${length(change.before)}.`;
     case 'aside':
       return `Shorter this week, to end with the pinned session: main set ${length(change.main)}.`;
-  }
-}
-
-// ---- who arrives -----------------------------------------------------------------------------
-
-function reachedSentence({ code, reached, needed }: Reached, arrives: boolean): string {
-  const [has, needs] = [length(reached), length(needed)];
-  switch (code) {
-    case 'run-on':
-      return arrives
-        ? `The longest run is ${has}, three quarters or more of what the event may take.`
-        : `The longest run is ${has}; ${needs} without a walk would be three quarters of the event.`;
-    case 'on-feet':
-      return arrives
-        ? `The longest session is ${has} on their feet, three quarters or more of what the event may take.`
-        : `The longest session is ${has} on their feet; ${needs} would be three quarters of the event.`;
-    case 'share':
-      return `The longest main set has ${has} of the harder part; ${needs} would be enough.`;
-  }
-}
-
-const GOAL: Readonly<Record<Arrival, string>> = {
-  walk: 'walks the distance',
-  mix: 'walks and runs the distance',
-  run: 'runs the distance',
-};
-const LOWER: Readonly<Record<Arrival, string>> = {
-  walk: 'walking it',
-  mix: 'walking and running it',
-  run: 'running it',
-};
-
-function insteadSentence({ instead, tooFar }: Answer): string {
-  if (tooFar === true) return 'The distance is too long for any session that can be written here.';
-  if (instead === undefined) return 'No programme of up to 26 weeks was found that would do.';
-  const { session, weeks, pins } = instead;
-  const needs = [
-    ...(weeks === undefined ? [] : [`${weeks} weeks`]),
-    ...(session === undefined ? [] : [`sessions of ${length(session)}`]),
-    ...(pins === undefined ? [] : ['no pinned sessions in the way']),
-  ];
-  return `It would take ${needs.join(' and ')}.`;
-}
-
-/** Whether a group arrives, how near it comes, and what would do. */
-export function answerSentences(answer: Answer, name: string): readonly string[] {
-  const { arrive, arrives, reached, lower } = answer;
-  if (arrives) return [`${name} ${GOAL[arrive]}.`, reachedSentence(reached, true)];
-  return [
-    `${name} does not get there in this time.`,
-    reachedSentence(reached, false),
-    insteadSentence(answer),
-    ...(lower === undefined ? [] : [`As it is, ${LOWER[lower]} is within reach.`]),
-  ];
-}
-
-// ---- the form --------------------------------------------------------------------------------
-
-const inMinutes = ({ min, max }: { min: number; max: number }): string =>
-  `${min / 60_000} to ${max / 60_000} min`;
-
-const RANGE: Readonly<Partial<Record<WishProblem['field'], string>>> = {
-  weeks: `Write a number of weeks from ${WISH.weeks.min} to ${WISH.weeks.max}.`,
-  session: `Write a length from ${inMinutes(WISH.session)}.`,
-  walk: `Write the longest walk: ${inMinutes(WISH.walk)}.`,
-  run: `Write the longest run: ${inMinutes(WISH.run)}. 0 means none yet.`,
-  distance: `Write a distance from ${WISH.distanceM.min / 1000} to ${WISH.distanceM.max / 1000} km.`,
-  groups: `A programme has ${WISH.groups.min} to ${WISH.groups.max} groups.`,
-};
-
-/** What to put right, beside its field. */
-export function wishSentence(problem: WishProblem): string {
-  switch (problem.code) {
-    case 'range':
-      return RANGE[problem.field] ?? '';
-    case 'date':
-      return 'Write a date of the calendar, or leave it empty.';
-    case 'monday':
-      return 'Weeks begin on a Monday. Choose a Monday, or leave it empty.';
-    case 'before-start':
-      return 'The event is before the first week. Choose a later day.';
-    case 'name':
-      return 'Give the group a name of up to 80 letters.';
-    case 'name-twice':
-      return 'Another group has this name.';
   }
 }

@@ -1,19 +1,10 @@
-/** For the person who leads a group: look at a programme, keep keys, send it. */
+/** For the person who leads a group: files, keys, and sending. */
 export const lead = {
-  title: 'I lead a group',
-  sub: 'Look at your programme as others will hear it, then send it. No account, no server.',
-  open: 'Open my programme file',
-  openHelp: 'A .json file. It stays on this phone until you send it.',
-  startTitle: 'No file yet?',
-  start:
-    'Take the example, open it in a text editor, and change the words, weeks and groups to yours. Give it an id of your own.',
-  example: 'Save the example',
   exampleName: 'heron-loop.json',
-  schema: 'What may stand in a file (JSON Schema)',
   sentTitle: 'Sent from this phone',
   sentLine: (title: string, revision: number): string => `${title}, revision ${revision}`,
   again: (title: string): string => `Send ${title} again`,
-  keysTitle: 'Your keys',
+  writeOn: (title: string): string => `Write on from ${title}`,
   errorsTitle: 'This file cannot be used yet',
   errorsBody: (count: number): string =>
     count === 1
@@ -22,19 +13,6 @@ export const lead = {
   wholeFile: 'The file',
   tooLarge: 'The file is larger than a programme can be (256 KiB).',
   unreadable: 'The phone could not read the file.',
-  other: 'Open another file',
-  looksTitle: 'Worth another look',
-  looksBody: 'You can send it as it is. You know your group.',
-  sourcesTitle: 'Where the numbers come from',
-  noLooks: 'Nothing stands out. Look through the weeks once more.',
-  place: (week: number, group: string, session: number): string => {
-    if (group === '') return `Week ${week}`;
-    return session === 0 ? `Week ${week}, ${group}` : `Week ${week}, ${group}, session ${session}`;
-  },
-  week: (n: number, focus: string): string => `Week ${n}: ${focus}`,
-  session: (n: number): string => `Session ${n}: `,
-  toSend: 'Go on to sending',
-  back: 'My programme',
 } as const;
 
 export const leaderKeys = {

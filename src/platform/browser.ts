@@ -3,7 +3,6 @@ import { fail } from '../domain/result.ts';
 import type { PackAddresses } from './audio/pack.ts';
 import { systemClock } from './clock.ts';
 import { createDevice } from './device/device.ts';
-import { createFileShare } from './share/files.ts';
 import type { Connection } from './store/connection.ts';
 import { createPresence } from './store/presence.ts';
 import { createStore } from './store/store.ts';
@@ -51,7 +50,10 @@ export const browserPorts = ({ connection, pack, updates, artwork }: Wiring): Po
   presence: createPresence(navigator.locks),
   device: createDevice(),
   pack: packLater(pack),
-  share: createFileShare(),
+  // Fetched with the tap: a tap counts for some seconds, and the piece is on the phone by then.
+  share: {
+    give: async (...file) => (await import('./share/files.ts')).createFileShare().give(...file),
+  },
   updates,
   newId,
 });

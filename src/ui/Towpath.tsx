@@ -4,7 +4,7 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
 import { common } from '../copy/common.ts';
 import { AppProvider, useApp, useProgrammes, useSettings } from './app-context.tsx';
-import { later, loadLater } from './later.ts';
+import { later, loadLater, Workshop } from './later.ts';
 import { NotHere } from './parts/NotHere.tsx';
 import { isOver, isUnderWay } from './parts/session-state.ts';
 import { Groups } from './screens/Groups.tsx';
@@ -18,7 +18,6 @@ const Entry = later('Entry');
 const Felt = later('Felt');
 const Install = later('Install');
 const Join = later('Join');
-const Lead = later('Lead');
 const Log = later('Log');
 const Pocket = later('Pocket');
 const Running = later('Running');
@@ -66,7 +65,7 @@ function Screens() {
       <Route path="/done/:entry" component={Entry} />
       <Route path="/done" component={Log} />
       <Route path="/join/:code?" component={Join} />
-      <Route path="/lead" component={Lead} />
+      <Route path="/lead/*?" component={Workshop} />
       <Route path="/settings" component={SettingsScreen} />
       <Route path="/about" component={About} />
       <Route path="/install" component={Install} />

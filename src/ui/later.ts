@@ -16,3 +16,8 @@ export function loadLater(): Promise<Later> {
 /** One of those screens, fetched when it is needed at the latest. */
 export const later = (name: keyof Later): ComponentType =>
   lazy(async () => ({ default: (await loadLater())[name] }));
+
+/** The leader's workshop: a piece that those who only take part never open. */
+export const Workshop = lazy(async () => ({
+  default: (await import('./workshop/index.ts')).Workshop,
+}));

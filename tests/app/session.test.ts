@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { SessionStore, SessionView } from '../../src/app/contract.ts';
 import type { Store } from '../../src/app/ports.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
+import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { fail } from '../../src/domain/result.ts';
+import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
 import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
 import { silentPack } from '../drivers/voice.ts';
@@ -718,6 +720,23 @@ describe('saving a session as files', () => {
     ]);
     // 390 s and two minutes of quiet at 4 kB a second.
     expect(tab.seen.files[0]?.size).toBeGreaterThan(510 * 4000 - 1000);
+    expect(view(tab).state).toBe('idle');
+  });
+
+  it('HEAR-9 a session in writing is heard from cue to cue and saved whole, of no programme here', async () => {
+    const tab = await openTab();
+    await settle();
+    const plan = parsePlan('5 min easy walk; 5 min run; 5 min easy walk');
+    if (!plan.ok) throw new Error(plan.error.code);
+    const timeline = layOut(plan.value);
+    const piece = { timeline, reminders: [], target: 50, fileName: 'in writing: "wren"/1' };
+    const { stops, sound } = await tab.app.exporter.hear(piece, 'few');
+    expect(stops.map(({ session }) => session / 60_000)).toEqual([0, 0.2, 5, 10, 15]);
+    // At 4 kB a second, the whole is 15 min and two minutes of quiet.
+    expect(sound?.length ?? 0).toBeLessThan(60 * 4000);
+    await tab.app.exporter.save(piece, 'few', 'mp3');
+    expect(tab.seen.files.map(({ name }) => name)).toEqual(['in_writing_wren_1.mp3']);
+    expect(tab.seen.files[0]?.size).toBeGreaterThan(17 * 60 * 4000 - 1000);
     expect(view(tab).state).toBe('idle');
   });
 });

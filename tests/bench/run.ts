@@ -2,6 +2,7 @@
 import { cpus } from 'node:os';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
+import { drafting } from './draft.ts';
 import { sending } from './exchange.ts';
 import { reviewing } from './review.ts';
 import { runningScreen } from './running-screen.ts';
@@ -17,6 +18,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   sending,
   reviewing,
   typing,
+  drafting,
 ];
 
 console.log(

@@ -210,7 +210,8 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   const noted = (name: string, ...given: unknown[]) => void asked.push([name, ...given]);
   const received = fakeReceived(noted, options.received);
   const publishing = fakePublishing(noted, options.publishing);
-  const workshop = fakeWorkshop(options.sheets ?? []);
+  // One promise for all drawings, as the app's own.
+  const workshop = Promise.resolve(fakeWorkshop(options.sheets ?? []));
   const stores = { programmes, settings, pack, session, log, following, device, updates };
   let ids = 0;
   return {
@@ -223,7 +224,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     newId: () => `made-${++ids}`,
     received,
     publishing,
-    workshop: async () => workshop,
+    workshop: () => workshop,
     asked,
   };
 }

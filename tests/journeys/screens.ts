@@ -2,9 +2,14 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { before } from '../../src/copy/before.ts';
+import { cellWords } from '../../src/copy/cell.ts';
+import { draftForm, draftResult } from '../../src/copy/draft-form.ts';
 import { felt } from '../../src/copy/felt.ts';
+import { paper } from '../../src/copy/paper.ts';
+import { pieces } from '../../src/copy/pieces.ts';
 import { running, wrong } from '../../src/copy/running.ts';
 import { welcome } from '../../src/copy/welcome.ts';
+import { desk, shelf } from '../../src/copy/workshop.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import { openSite } from '../drivers/browser/site.ts';
@@ -21,12 +26,7 @@ const profile = newProfile();
 const browser = await openBrowser(profile);
 const page = await browser.tab();
 const session = await browser.context.newCDPSession(page);
-await session.send('Emulation.setDeviceMetricsOverride', {
-  width: 390,
-  height: 844,
-  deviceScaleFactor: 2,
-  mobile: true,
-});
+await size(390, 844, true);
 
 async function picture(name: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
@@ -86,10 +86,52 @@ try {
   await go(page, '/settings');
   await seconds(0.5);
   await picture('11-settings');
+  await workshop();
 } finally {
   await browser.close();
   profile.remove();
   await site.close();
+}
+
+async function size(width: number, height: number, mobile: boolean): Promise<void> {
+  await session.send('Emulation.setDeviceMetricsOverride', {
+    width,
+    height,
+    deviceScaleFactor: mobile ? 2 : 1,
+    mobile,
+  });
+}
+
+/** The leader's half: the table on a laptop, a session and a draft on a phone, a page on paper. */
+async function workshop(): Promise<void> {
+  await go(page, '/lead');
+  await button(page, shelf.example).click();
+  await page.getByRole('table', { name: desk.table }).waitFor();
+  const at = new URL(page.url()).hash.slice(1);
+  await go(page, `${at}/4/dunlin/1`);
+  const field = page.getByLabel(cellWords.text);
+  await field.fill('5 min easy walk; 3 x (7 min jog, 1 min walk); 3 min easy walk');
+  await size(1400, 900, false);
+  await go(page, at);
+  await seconds(0.5);
+  await picture('12-desk');
+  await size(390, 844, true);
+  await go(page, `${at}/4/dunlin/1`);
+  await page.getByText(pieces.title, { exact: true }).waitFor();
+  await picture('13-cell');
+  await button(page, desk.undo)
+    .click({ timeout: 1000 })
+    .catch(() => undefined);
+  await go(page, `${at}/draft`);
+  await button(page, draftForm.draft).click();
+  await button(page, draftResult.take).waitFor();
+  await page.getByRole('heading', { name: draftResult.weeks }).scrollIntoViewIfNeeded();
+  await picture('14-draft');
+  await go(page, `${at}/paper`);
+  await button(page, paper.print).waitFor();
+  await seconds(1);
+  await page.locator('.paper-page').first().scrollIntoViewIfNeeded();
+  await picture('15-paper');
 }
 
 /** Where the first run begins, in seconds, found by looking: the plan is the demo's own. */

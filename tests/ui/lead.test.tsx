@@ -6,8 +6,9 @@ import { keyProblem } from '../../src/copy/exchange.ts';
 import { lead, leaderKeys, sending as words } from '../../src/copy/lead.ts';
 import { programmeWarning } from '../../src/copy/warning.ts';
 import { sourceOf } from '../../src/copy/warning-sources.ts';
+import { desk, shelf } from '../../src/copy/workshop.ts';
 import { fail, ok } from '../../src/domain/result.ts';
-import { placeOfWarning } from '../../src/ui/parts/LookThrough.tsx';
+import { placeOfPath } from '../../src/ui/workshop/warning-place.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
@@ -30,7 +31,7 @@ const THERE: KeysView = { name: 'there', madeAt: 0, savedAt: 1, digits: async ()
 
 const button = (name: string) => screen.findByRole('button', { name });
 const pick = async (text: string) =>
-  user.upload(await screen.findByLabelText(lead.open), new File([text], 'p.json'));
+  user.upload(await screen.findByLabelText(shelf.file), new File([text], 'p.json'));
 
 /** Four weeks by hand, the first cell of the second week without a cool-down. */
 function programmeText(): string {
@@ -43,71 +44,64 @@ function programmeText(): string {
 async function toSending(publishing: Partial<PublishingState>) {
   const app = show('/lead', { publishing });
   await pick(programmeText());
-  await user.click(await button(lead.toSend));
+  await user.click(await screen.findByRole('link', { name: desk.send }));
+  await screen.findByRole('heading', { level: 1, name: words.title });
   return app;
 }
+const SENT = { id: 'heron-loop-spring', revision: 1, text: programmeText(), signature: '', at: 0 };
 
 describe('the leader', () => {
   it('UI-25 comes here from the first page', async () => {
     show('/start');
     await user.click(await screen.findByRole('link', { name: exchangeWays.lead }));
     expect(here()).toBe('/lead');
-    expect(await screen.findByRole('heading', { name: lead.title })).toBeDefined();
+    expect(await screen.findByRole('heading', { name: shelf.title })).toBeDefined();
   });
 
-  it('UI-25 a file is shown week by week with totals, and a warning stands at its place', async () => {
+  it('UI-25 a file stands as weeks by groups with totals, and a warning stands at its place', async () => {
     show('/lead');
     await pick(programmeText());
-    const week = (await screen.findByRole('heading', { name: /^Week 2/ })).closest('li');
-    expect(screen.getAllByRole('heading', { name: /^Week / })).toHaveLength(4);
-    const cell = within(week as HTMLElement).getByRole('heading', { name: 'Wren' }).parentElement;
+    const table = await screen.findByRole('table', { name: desk.table });
+    expect(within(table).getAllByRole('row')).toHaveLength(1 + 4);
+    const cell = within(table).getByRole('link', {
+      name: new RegExp(`^${desk.cell(2, 'Wren', 1, 1)}`),
+    });
+    // 5 + 20 min, worked by hand; the run is the main set.
+    expect(cell.textContent).toContain(`25 min ${desk.main('20 min')}`);
     const said = programmeWarning({ code: 'cool-down-none', path: '' });
-    // 5 + 20 min, worked by hand.
-    expect(within(cell as HTMLElement).getByText(/^25 min in all/)).toBeDefined();
-    expect(within(cell as HTMLElement).getByText(said)).toBeDefined();
-    expect(screen.getAllByText(`${lead.place(2, 'Wren', 0)}`).length).toBeGreaterThan(0);
+    const check = (await screen.findByText(said)).closest('li');
+    const place = within(check as HTMLElement).getByRole('link', {
+      name: desk.cell(2, 'Wren', 1, 1),
+    });
+    await user.click(place);
+    expect(here()).toMatch(/^\/lead\/[^/]+\/2\/wren\/1$/);
   });
 
-  it('UI-25 a warning’s path is read as week, group and session', () => {
-    expect(placeOfWarning('weeks[1].sessions.wren')).toEqual({
-      week: 2,
-      group: 'wren',
-      session: 0,
-    });
-    expect(placeOfWarning('weeks[0].sessions["sea-birds"][2]')).toEqual({
-      week: 1,
-      group: 'sea-birds',
-      session: 3,
-    });
-    const week = { week: 3, group: '', session: 0 };
-    expect([placeOfWarning('weeks[2].effort'), placeOfWarning('weeks[2]')]).toEqual([week, week]);
-    expect(placeOfWarning('goal.date')).toBeUndefined();
-  });
-
-  it('UI-25 a warning about a week stands at the week, and every number has its source', async () => {
+  it('UI-25 a check about a week leads to the week, and says where its number comes from', async () => {
     show('/lead');
     const file = JSON.parse(programmeText());
     file.weeks[2].effort = 90;
     await pick(JSON.stringify(file));
-    const week = (await screen.findByRole('heading', { name: /^Week 3/ })).closest('li');
-    const said = programmeWarning({
-      code: 'target-jump',
-      path: 'weeks[2].effort',
-      detail: { now: 9, before: 5 },
-    });
-    expect(within(week as HTMLElement).getByText(said)).toBeDefined();
-    expect(screen.getByText(lead.place(3, '', 0)).textContent).toBe('Week 3');
-    const sources = screen.getByRole('heading', { name: lead.sourcesTitle, hidden: true });
-    const list = within(sources.nextElementSibling as HTMLElement);
-    for (const code of ['target-jump', 'cool-down-none'] as const)
-      expect(list.getAllByText(sourceOf(code))).toHaveLength(1);
+    const detail = { now: 9, before: 5 };
+    const said = programmeWarning({ code: 'target-jump', path: 'weeks[2].effort', detail });
+    const check = within((await screen.findByText(said)).closest('li') as HTMLElement);
+    expect(check.getByText(sourceOf('target-jump'))).toBeDefined();
+    await user.click(check.getByRole('link', { name: desk.week(3) }));
+    expect(here()).toMatch(/^\/lead\/[^/]+\/week\/3$/);
+  });
+
+  it('UI-25 a path into the file is read as week, group and session', () => {
+    expect(placeOfPath('weeks[1].sessions.wren')).toEqual({ week: 1, group: 'wren' });
+    const second = { week: 0, group: 'sea-birds', session: 2 };
+    expect(placeOfPath('weeks[0].sessions["sea-birds"][2]')).toEqual(second);
+    expect(placeOfPath('weeks[3].effort')).toEqual({ week: 3 });
+    expect(placeOfPath('goal.date')).toEqual({});
   });
 
   it('UI-25 a file that cannot be used is answered with every path and what is wrong there', async () => {
     show('/lead');
     await pick('{"format":"towpath-programme/1"}');
-    const alert = await screen.findByText(lead.errorsTitle);
-    expect(alert).toBeDefined();
+    expect(await screen.findByText(lead.errorsTitle)).toBeDefined();
     expect(screen.getByText('weeks')).toBeDefined();
     expect(screen.getByText('title')).toBeDefined();
   });
@@ -147,28 +141,54 @@ describe('the leader', () => {
     const given: unknown[] = [];
     const app = await toSending({
       keys: THERE,
-      sent: {
-        'heron-loop-spring': {
-          id: 'heron-loop-spring',
-          revision: 1,
-          text: '',
-          signature: '',
-          at: 0,
-        },
-      },
-      publish: async (text, change) => {
-        given.push(text, change);
+      publish: async (text) => {
+        given.push(JSON.parse(text));
         return ok(SENDING);
       },
     });
-    await user.type(await screen.findByLabelText(words.change), 'Shorter week 2');
     await user.click(await button(words.publish));
-    expect(given).toEqual([programmeText(), 'Shorter week 2']);
+    expect(given).toEqual([
+      {
+        ...JSON.parse(programmeText()),
+        leader: { name: 'Imogen', sign: null, seal: null },
+        revision: 1,
+      },
+    ]);
     expect(await screen.findByDisplayValue(SENDING.link)).toBeDefined();
     expect(screen.queryByText(words.local)).toBeNull();
     expect(screen.getByRole('img', { name: /Part 1 of 2/ })).toBeDefined();
     await user.click(await button(words.file));
     expect(askedFor(app, 'publishing.give')).toEqual([[SENDING.fileName]]);
+  });
+
+  it('UI-28 what changed since the last revision is proposed, and goes out as the leader words it', async () => {
+    const changes: unknown[] = [];
+    show('/lead', {
+      publishing: {
+        keys: THERE,
+        sent: { [SENT.id]: SENT },
+        publish: async (_, change) => {
+          changes.push(change);
+          return ok(SENDING);
+        },
+      },
+    });
+    await pick(programmeText());
+    const table = await screen.findByRole('table', { name: desk.table });
+    expect(within(table).getAllByText(desk.sentIn(1))).toHaveLength(4);
+    await user.click(
+      within(table).getByRole('link', { name: new RegExp(`^${desk.cell(2, 'Wren', 1, 1)}`) }),
+    );
+    const field = await screen.findByDisplayValue('5 min easy walk; 20 min run');
+    await user.type(field, '; 5 min easy walk');
+    expect(await within(table).findByText(desk.changedSince(1))).toBeDefined();
+    await user.click(screen.getByRole('link', { name: new RegExp(desk.back) }));
+    await user.click(await screen.findByRole('link', { name: desk.send }));
+    const change = (await screen.findByLabelText(words.change)) as HTMLTextAreaElement;
+    expect(change.value).toBe('Week 2: Wren is changed.');
+    await user.type(change, ' A cool-down.');
+    await user.click(await button(words.publish));
+    expect(changes).toEqual(['Week 2: Wren is changed. A cool-down.']);
   });
 
   it('UI-27 a local address is said to be one; an unsigned copy needs no keys', async () => {
@@ -183,10 +203,11 @@ describe('the leader', () => {
 
   it('UI-25 the way back leads a step back and keeps the programme', async () => {
     await toSending({ keys: THERE });
-    await user.click(await screen.findByRole('link', { name: new RegExp(lead.back) }));
-    expect(await button(lead.toSend)).toBeDefined();
-    await user.click(await screen.findByRole('link', { name: new RegExp(lead.title) }));
-    expect(await screen.findByLabelText(lead.open)).toBeDefined();
+    await user.click(await screen.findByRole('link', { name: new RegExp(desk.back) }));
+    expect(await screen.findByRole('table', { name: desk.table })).toBeDefined();
+    await user.click(await screen.findByRole('link', { name: new RegExp(shelf.backTo) }));
+    const open = shelf.open('Four weeks to the Heron Loop');
+    expect(await screen.findByRole('link', { name: open })).toBeDefined();
   });
 
   it('UI-27 why something cannot be sent is one sentence', async () => {

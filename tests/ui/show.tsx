@@ -9,6 +9,7 @@ import { type FakeApp, type FakeOptions, fakeApp } from '../drivers/fake-app.ts'
 configure({ asyncUtilTimeout: 10_000 });
 beforeAll(async () => {
   await loadLater();
+  await import('../../src/ui/workshop/index.ts');
 });
 afterEach(() => {
   cleanup();

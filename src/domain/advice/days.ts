@@ -1,5 +1,5 @@
+import { isoDate, mondayOf } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
-import { isoDate, mondayOf } from '../workshop/calendar.ts';
 
 /** A day, counted from 1970-01-01. */
 export type Day = number;

@@ -3,7 +3,8 @@ import type { Ms } from '../units.ts';
 import { BOUNDS, type Half, msOfHalf } from './bounds.ts';
 import type { Climb } from './climb.ts';
 import { needOf } from './need.ts';
-import { longestMain, missingIn, neededMain } from './solve.ts';
+import { longestMain, neededMain } from './rows.ts';
+import { arrivesIn } from './solve.ts';
 import { ARRIVALS, type Arrival, type Wish, type WishGroup } from './wish.ts';
 
 /** What was asked for and how far the draft comes. */
@@ -59,7 +60,7 @@ function reachedOf(wish: Wish, group: WishGroup, climb: Climb): Reached {
 
 /** The fewest weeks with which a group arrives: ever larger steps, then halving. */
 function weeksFor(wish: Wish, group: string): number | undefined {
-  const does = (weeks: number): boolean => missingIn({ ...wish, weeks }, group) === 0;
+  const does = (weeks: number): boolean => arrivesIn({ ...wish, weeks }, group);
   let [no, yes, step] = [wish.weeks - 1, wish.weeks, 1];
   while (!does(yes)) {
     if (yes === WEEKS_LOOKED_FOR) return undefined;
@@ -76,18 +77,21 @@ function weeksFor(wish: Wish, group: string): number | undefined {
 }
 
 function insteadFor(wish: Wish, group: WishGroup): Instead | undefined {
-  const { pins, ...unpinned } = wish;
-  if (pins !== undefined && pins.length > 0 && missingIn(unpinned, group.id) === 0)
-    return { pins: true };
   const main = neededMain(group.arrive, wish.goal.distanceM);
   const isLonger = main > longestMain(wish);
   const session = isLonger ? msOfHalf(main + 2 * BOUNDS.ends) : wish.session;
-  const weeks = weeksFor({ ...unpinned, session }, group.id);
+  const { pins = [], ...unpinned } = wish;
+  const withPins = weeksFor({ ...wish, session }, group.id);
+  const without = pins.length > 0 ? weeksFor({ ...unpinned, session }, group.id) : undefined;
+  const weeks = withPins ?? without;
   if (weeks === undefined) return undefined;
+  // Unpinning is asked for only where weeks and time alone would not do, or where it alone does.
+  const isInTheWay = withPins === undefined || (without === wish.weeks && withPins > wish.weeks);
+  const needed = isInTheWay ? (without ?? weeks) : weeks;
   return {
     ...(isLonger ? { session } : {}),
-    ...(weeks > wish.weeks ? { weeks } : {}),
-    ...(pins !== undefined && pins.length > 0 ? { pins: true } : {}),
+    ...(needed > wish.weeks ? { weeks: needed } : {}),
+    ...(isInTheWay ? { pins: true } : {}),
   };
 }
 
@@ -96,7 +100,7 @@ function lowerFor(wish: Wish, group: WishGroup): Arrival | undefined {
   const easier = ARRIVALS.slice(0, ARRIVALS.indexOf(group.arrive)).reverse();
   return easier.find((arrive) => {
     const groups = wish.groups.map((one) => (one.id === group.id ? { ...one, arrive } : one));
-    return missingIn({ ...wish, groups }, group.id) === 0;
+    return arrivesIn({ ...wish, groups }, group.id);
   });
 }
 

@@ -1,18 +1,9 @@
-import { BOUNDS, type Half, longestAfter } from './bounds.ts';
+import { BOUNDS, type Half } from './bounds.ts';
 import type { Ground } from './ground.ts';
-import { missing, type Need } from './need.ts';
-import { asideCost, firstCost, lightCost, stepCost } from './objective.ts';
+import { missing } from './need.ts';
+import { asideCost, firstCost, lightCost, riseCost, stepCost } from './objective.ts';
 import { type Option, optionsOf } from './option.ts';
-import type { PinnedWeek } from './pinned.ts';
-import type { Arrival } from './wish.ts';
-
-export interface Climber {
-  readonly arrive: Arrival;
-  /** Longest stretch that is comfortable today. */
-  readonly today: Half;
-  readonly need: Need;
-  readonly pinned: readonly PinnedWeek[];
-}
+import { type Climber, limitsOf, type Reached, seenBefore } from './week-limits.ts';
 
 /** A group's way through the weeks; pinned weeks have their pinned session. */
 export interface Climb {
@@ -35,46 +26,7 @@ interface Way {
   readonly before: Way | undefined;
 }
 
-/** The most of a week or of several: what later weeks are bound by, and what is reached. */
-export interface Reached {
-  readonly main: number;
-  readonly hard: number;
-  readonly stretch: number;
-}
-
 const MISS = 1_000_000;
-
-/** What pinned sessions up to a week, itself left out, have shown. */
-const seenBefore = (pinned: readonly PinnedWeek[], week: number): Reached => ({
-  main: Math.max(0, ...pinned.slice(0, week).map(({ main }) => main)),
-  hard: Math.max(0, ...pinned.slice(0, week).map(({ hard }) => hard)),
-  stretch: Math.max(0, ...pinned.slice(0, week).map(({ stretch }) => stretch)),
-});
-
-/** The most that may be run in a first week whose main set is `main`. */
-export function firstHard({ arrive, today }: Climber, main: Half): number {
-  const more = today + BOUNDS.firstHard;
-  return arrive === 'run' ? more : Math.min(more, Math.floor(BOUNDS.firstShare * main));
-}
-
-const firstStretch = ({ today }: Climber): Half => Math.max(BOUNDS.firstStretch, today);
-
-/** Limits of a week's main set after what came before. */
-function limitsOf(climber: Climber, main: Half, node: Node, seen: Reached) {
-  const { option } = node;
-  const most = Math.max(option?.hard ?? 0, seen.hard);
-  const longest = Math.max(option?.stretch ?? 0, seen.stretch);
-  const first = option === undefined ? firstHard(climber, main) : 0;
-  return {
-    least: option?.hard ?? 0,
-    most: Math.max(first, most === 0 ? 0 : most + BOUNDS.rise),
-    // What can be done today bounds the first week only: later ones go on from what was done.
-    longest: Math.max(
-      option === undefined ? firstStretch(climber) : 0,
-      longest === 0 ? 0 : longestAfter(longest),
-    ),
-  };
-}
 
 /** What the next week is a step from: the pinned session before it, or else the last full week. */
 const beforeOf = ({ option, way }: Node): Option | undefined =>
@@ -98,18 +50,21 @@ function fullWeek(
   nodes: readonly Node[],
 ): readonly Node[] {
   const options = optionsOf(main, climber.arrive);
+  const own = options.map((option) => firstCost(option, main));
   const best: (Node | undefined)[] = options.map(() => undefined);
   for (const node of nodes) {
-    const { least, most, longest } = limitsOf(climber, main, node, seen);
+    const { least, most, longest } = limitsOf(climber, main, node.option, seen);
     const before = beforeOf(node);
     for (let n = firstFrom(options, least); n < options.length; n += 1) {
       const option = options[n] as Option;
       if (option.hard > most) break;
       if (option.stretch > longest) continue;
-      const step = before === undefined ? 0 : stepCost(before, option);
-      const cost = node.cost + step + firstCost(option, main);
-      if (cost < (best[n]?.cost ?? Number.POSITIVE_INFINITY))
-        best[n] = { option, cost, way: { option, before: node.way } };
+      const known = best[n]?.cost ?? Number.POSITIVE_INFINITY;
+      const alone = node.cost + (own[n] ?? 0);
+      // The rise is most of a step's cost and soon known: few steps have to be looked at closer.
+      if (before !== undefined && alone + riseCost(before, option) >= known) continue;
+      const cost = alone + (before === undefined ? 0 : stepCost(before, option));
+      if (cost < known) best[n] = { option, cost, way: { option, before: node.way } };
     }
   }
   return best.filter((node) => node !== undefined);

@@ -1,5 +1,5 @@
 import { formatPlan } from '../programme/format.ts';
-import type { Activity, Plan } from '../programme/plan.ts';
+import type { Plan } from '../programme/plan.ts';
 import { mainEnd } from '../programme/totals.ts';
 import type { Result } from '../result.ts';
 import { fail, ok } from '../result.ts';
@@ -58,7 +58,10 @@ const RUNS_FROM: Ms = msOfSeconds(120);
 /** Targets rise from 50 to 60 % and ease off. Common practice, no source. */
 const EFFORT = { first: 50, last: 60, step: 5 } as const;
 
-export function hardActivity({ arrive, run }: WishGroup): Activity {
+/** What the harder part of a group's sets is. */
+export type HardActivity = 'brisk walk' | 'easy jog' | 'run';
+
+export function hardActivity({ arrive, run }: WishGroup): HardActivity {
   if (arrive === 'walk') return 'brisk walk';
   return arrive === 'run' && run >= RUNS_FROM ? 'run' : 'easy jog';
 }

@@ -15,6 +15,8 @@ export interface GroundWish {
   readonly weeks: number;
   /** Longest that the first main set may be. */
   readonly first: Half;
+  /** Shortest that it should be. */
+  readonly least?: Half;
   /** Longest that any may be. */
   readonly longest: Half;
   /** What the last full week should reach. */
@@ -40,9 +42,12 @@ const evens = (from: Half, to: Half): readonly Half[] => {
 const divides = (main: Half): boolean => waysOf(main) + waysOf(main - 1) > 0;
 
 /** Whole minutes that may follow, and the ends of the range where those are none. */
-function fullMains({ first, longest, top }: GroundWish, last: Half | undefined): readonly Half[] {
+function fullMains(
+  { first, least = 0, longest, top }: GroundWish,
+  last: Half | undefined,
+): readonly Half[] {
   const rise = last === undefined ? first : last + BOUNDS.mainRise;
-  const from = Math.min(longest, Math.max(BOUNDS.main.min, last ?? 0));
+  const from = Math.min(longest, Math.max(BOUNDS.main.min, last ?? least));
   const to = Math.max(from, Math.min(longest, rise, top));
   const exact = last === undefined ? [to] : [from, to];
   return [...new Set([...evens(from, to), ...exact])].filter(divides);
@@ -68,7 +73,9 @@ function fullWeek(wish: GroundWish, week: number, row: Row): readonly Row[] {
   return (pinned ?? fullMains(wish, last)).map((main) => {
     // A pinned session that is shorter than the week before is a pause in the rise, not its end.
     const isAside = pinned !== undefined && last !== undefined && main < last;
-    return isAside ? add(row, main, 'aside', 0) : add(row, main, 'full', groundCost(main, last));
+    return isAside
+      ? add(row, main, 'aside', WEIGHTS.groundAside)
+      : add(row, main, 'full', groundCost(main, last));
   });
 }
 

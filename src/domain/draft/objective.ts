@@ -1,7 +1,7 @@
 /**
  * What makes one draft better than another, in this order:
  *
- * 1. what the groups miss of their goals at the end, all of them together (need.ts);
+ * 1. how many groups do not arrive, and then what they miss together at the end (need.ts);
  * 2. `groundCost`: the length of the main set, which all groups share, grows evenly and can be
  *    divided into sets in several ways;
  * 3. `firstCost`, `stepCost`, `asideCost` and `lightCost`, over all weeks and groups: running rises
@@ -17,8 +17,8 @@ export const WEIGHTS = {
   /** The longest main set is shorter than somebody needs, or longer than anybody does. */
   groundShort: 1000,
   groundOver: 50,
-  /** The main set of a pinned session does not end with the others. */
-  groundApart: 200,
+  /** A pinned session is shorter than the week before, so that nobody goes on in its week. */
+  groundAside: 400,
   /** The first main set is not about 20 min. */
   groundFirst: 1,
   groundRise: 1,
@@ -29,11 +29,11 @@ export const WEIGHTS = {
   /** So does the longest stretch, which may also grow by 30 %. */
   stretch: 1 / 4,
   /** The longest stretch is shorter than the week before. */
-  shrink: 4,
+  shrink: 8,
   /** Nothing changes. */
   same: 12,
   /** Each number that changes besides the first. */
-  change: 3,
+  change: 5,
   /** Half a minute before the others. */
   apart: 6,
   /** Lengths with half a minute in them. */
@@ -120,7 +120,7 @@ export function changesOf(before: Form, now: Form): number {
     return (
       Number(before.first !== now.first) +
       Number(before.easy !== now.easy) +
-      Number(before.others !== now.others || before.other !== now.other)
+      (before.others === now.others ? Number(before.other !== now.other) : 2)
     );
   return before.kind === 'on' && now.kind === 'on' ? Number(before.hard !== now.hard) : 3;
 }
@@ -130,9 +130,13 @@ const changeCost = (before: Form, now: Form): number =>
     ? 0
     : WEIGHTS.change * Math.max(0, changesOf(before, now) - 1);
 
+/** The part of `stepCost` that the rise of running makes. */
+export const riseCost = (before: Option, now: Option): number =>
+  WEIGHTS.rise * (now.hard - before.hard) ** 2;
+
 /** Cost of going from one week to the next. */
 export const stepCost = (before: Option, now: Option): number =>
-  WEIGHTS.rise * (now.hard - before.hard) ** 2 +
+  riseCost(before, now) +
   WEIGHTS.stretch * Math.max(0, now.stretch - before.stretch) ** 2 +
   WEIGHTS.shrink * Math.max(0, before.stretch - now.stretch) +
   (changesOf(before.form, now.form) === 0 ? WEIGHTS.same : 0) +

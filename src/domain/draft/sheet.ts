@@ -1,5 +1,5 @@
 import { parsePlan } from '../programme/parse.ts';
-import { ID } from '../programme/shape.ts';
+import { cellsOf } from '../workshop/places.ts';
 import type { Cell, CellPlace, Sheet, SheetWeek } from '../workshop/sheet.ts';
 import type { Draft, DraftWeek, Focus } from './draft.ts';
 import type { Pin, Wish } from './wish.ts';
@@ -22,16 +22,14 @@ function pinOf(cell: Cell, at: CellPlace): readonly Pin[] {
 
 /** What is pinned in a sheet and can be read; what cannot is kept all the same by `draftSheet`. */
 export const pinsOf = (sheet: Sheet): readonly Pin[] =>
-  sheet.weeks.flatMap(({ sessions }, week) =>
+  sheet.weeks.flatMap((each, week) =>
     sheet.groups.flatMap(({ id }) =>
-      (Object.hasOwn(sessions, id) ? (sessions[id] ?? []) : []).flatMap((cell, session) =>
-        pinOf(cell, { week, group: id, session }),
-      ),
+      cellsOf(each, id).flatMap((cell, session) => pinOf(cell, { week, group: id, session })),
     ),
   );
 
 /** The drafted session in every place up to the last pinned one, and the pinned ones as they are. */
-function cellsOf(text: string, before: readonly Cell[]): readonly Cell[] {
+function newCells(text: string, before: readonly Cell[]): readonly Cell[] {
   const count =
     1 +
     Math.max(
@@ -53,9 +51,7 @@ function weekOf(
   const ours = new Set(Object.values(words.focus));
   const focus = before?.focus.trim() ?? '';
   const sessions = wish.groups.map(({ id }): [string, readonly Cell[]] => {
-    const cells =
-      before !== undefined && Object.hasOwn(before.sessions, id) ? before.sessions[id] : [];
-    return [id, cellsOf(drafted.cells[id]?.text ?? '', cells ?? [])];
+    return [id, newCells(drafted.cells[id]?.text ?? '', cellsOf(before, id))];
   });
   return {
     // A line that the leader wrote is theirs; one that an earlier draft wrote is not.
@@ -67,33 +63,19 @@ function weekOf(
   };
 }
 
-/** A name as an id: letters and digits of it, or `programme` where it has none. */
-function idOf(name: string): string {
-  const id = name
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .slice(0, 60)
-    .replace(/^-+|-+$/g, '');
-  return ID.test(id) ? id : 'programme';
-}
-
 /**
- * A draft as a sheet. Of `base` it keeps the programme's id, title, leader, reminders and unknown
- * keys, the leader's own focus lines, and every pinned cell exactly as it is.
+ * A draft as a sheet, on the ground of the one that is open: it keeps id, title, leader, reminders
+ * and unknown keys, the leader's own focus lines, and every pinned cell exactly as it is. A title
+ * is proposed where there is none.
  */
-export function draftSheet(draft: Draft, wish: Wish, words: DraftWords, base?: Sheet): Sheet {
-  const { startDate: _, ...kept } = base ?? {
-    id: idOf(wish.goal.name),
-    title: words.title(wish.weeks, wish.goal.name),
-    language: 'en',
-    leader: '',
-    reminders: [],
-  };
+export function draftSheet(draft: Draft, wish: Wish, words: DraftWords, base: Sheet): Sheet {
+  const { startDate: _, ...kept } = base;
   return {
     ...kept,
+    title: base.title.trim() === '' ? words.title(wish.weeks, wish.goal.name) : base.title,
     ...(wish.startDate === undefined ? {} : { startDate: wish.startDate }),
     goal: wish.goal,
-    groups: wish.groups.map(({ id, name, for: who }) => ({ id, name, for: who })),
-    weeks: draft.weeks.map((week, n) => weekOf(week, wish, words, base?.weeks[n])),
+    groups: wish.groups.map(({ id, name, for: who }) => ({ id, name: name.trim(), for: who })),
+    weeks: draft.weeks.map((week, n) => weekOf(week, wish, words, base.weeks[n])),
   };
 }

@@ -1,67 +1,17 @@
-import { BOUNDS, type Half, halfOf } from './bounds.ts';
-import { type Climb, type Climber, climb } from './climb.ts';
-import { type Ground, type GroundWish, grounds } from './ground.ts';
-import { needOf, onFeetToday, todayOf } from './need.ts';
-import { wholeMain } from './objective.ts';
-import { optionsOf } from './option.ts';
-import { pinnedMains, pinnedWeeks } from './pinned.ts';
-import type { Arrival, Wish, WishGroup } from './wish.ts';
+import { BOUNDS, type Half, longestAfter } from './bounds.ts';
+import { type Climb, climb } from './climb.ts';
+import type { Ground, GroundWish } from './ground.ts';
+import { needOf, todayOf } from './need.ts';
+import { pinnedWeeks } from './pinned.ts';
+import { groundWishes, rowsToTry } from './rows.ts';
+import type { Climber } from './week-limits.ts';
+import type { Wish, WishGroup } from './wish.ts';
 
 /** The best draft that was found: the shared main sets, and every group's way over them. */
 export interface Solution {
   readonly ground: Ground;
   /** In the order of the groups. */
   readonly climbs: readonly Climb[];
-}
-
-/** No programme needs a longer main set than this to be worth coming for: 20 min. */
-const TOP_MIN: Half = 40;
-/**
- * Rows of main sets that are tried when somebody does not arrive on the cheapest. In a small
- * programme these are all; in a larger one the rows after the sixth seldom differ in more than the
- * order of their weeks.
- */
-const triedOf = ({ weeks }: Wish, longest: Half): number =>
-  weeks <= 3 && longest <= TOP_MIN ? 2000 : 6;
-/** Where nobody finds a way over long main sets, shorter ones are aimed at. */
-const TOPS: readonly Half[] = [160, 120, 80, TOP_MIN];
-
-/** The shared main set with which a group arrives. */
-export const neededMain = (arrive: Arrival, distanceM: number): Half =>
-  wholeMain(needOf(arrive, distanceM).main, arrive !== 'run');
-
-export const longestMain = ({ session }: Wish): Half => halfOf(session) - 2 * BOUNDS.ends;
-
-function groundWish(wish: Wish, together: boolean): GroundWish {
-  const longest = longestMain(wish);
-  const needed = wish.groups.map(({ arrive }) => neededMain(arrive, wish.goal.distanceM));
-  const onFeet = wish.groups.map(onFeetToday);
-  return {
-    weeks: wish.weeks,
-    first: Math.min(longest, Math.min(...onFeet) + BOUNDS.firstMain),
-    longest,
-    top: Math.min(longest, Math.max(TOP_MIN, ...needed)),
-    pinned: together ? fittingMains(wish, longest) : Array(wish.weeks).fill(undefined),
-  };
-}
-
-/** What is tried, in order: together with pinned sessions, without, and then ever shorter. */
-function* rowsOf(wish: Wish): Generator<GroundWish> {
-  if ((wish.pins ?? []).length > 0) yield groundWish(wish, true);
-  const apart = groundWish(wish, false);
-  yield apart;
-  for (const top of TOPS) if (top < apart.top) yield { ...apart, top };
-}
-
-/** Of the lengths that a pinned session leaves for a week, those that every group can fill. */
-function fittingMains(wish: Wish, longest: Half): readonly (readonly Half[] | undefined)[] {
-  const arrivals = [...new Set(wish.groups.map(({ arrive }) => arrive))];
-  return pinnedMains(wish, longest).map((mains) => {
-    const fitting = mains?.filter((main) =>
-      arrivals.every((arrive) => optionsOf(main, arrive).length > 0),
-    );
-    return fitting === undefined || fitting.length === 0 ? undefined : fitting;
-  });
 }
 
 const climberOf = (wish: Wish, group: WishGroup): Climber => ({
@@ -73,13 +23,18 @@ const climberOf = (wish: Wish, group: WishGroup): Climber => ({
 
 const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
 
-/** What is compared first: how much all groups miss, together. */
-const missOf = (climbs: readonly Climb[]): number => sum(climbs.map(({ missing }) => missing));
+/** More than any group can miss. */
+const ONE_LATE = 100_000;
+
+/** What is compared first: how many groups do not arrive, then how much they miss together. */
+const lateness = (missing: Half): number => (missing > 0 ? ONE_LATE + missing : 0);
+const missOf = (climbs: readonly Climb[]): number =>
+  sum(climbs.map(({ missing }) => lateness(missing)));
 
 function best(wish: Wish, rows: GroundWish): Solution | undefined {
   const climbers = wish.groups.map((group) => climberOf(wish, group));
   let found: Solution | undefined;
-  for (const ground of grounds(rows, triedOf(wish, rows.longest))) {
+  for (const ground of rowsToTry(rows)) {
     if (found !== undefined && ground.cost > found.ground.cost && missOf(found.climbs) === 0) break;
     const climbs = climbAll(climbers, ground, found);
     if (climbs === undefined) continue;
@@ -105,14 +60,14 @@ function climbAll(
     const one = climb(climbers[n] as Climber, ground);
     if (one === undefined) return undefined;
     climbs.set(n, one);
-    missing += one.missing;
+    missing += lateness(one.missing);
     if (isDearer && missing >= missOf(found.climbs)) return undefined;
   }
   return climbers.flatMap((_, n) => climbs.get(n) ?? []);
 }
 
 /** The order of objective.ts. */
-export function isBetter(a: Solution, b: Solution): boolean {
+function isBetter(a: Solution, b: Solution): boolean {
   const [missA, missB] = [missOf(a.climbs), missOf(b.climbs)];
   if (missA !== missB) return missA < missB;
   if (a.ground.cost !== b.ground.cost) return a.ground.cost < b.ground.cost;
@@ -124,21 +79,37 @@ export function isBetter(a: Solution, b: Solution): boolean {
  * everybody a way; otherwise with each other. Nothing when no way keeps all bounds.
  */
 export function solve(wish: Wish): Solution | undefined {
-  for (const rows of rowsOf(wish)) {
+  for (const rows of groundWishes(wish)) {
     const found = best(wish, rows);
     if (found !== undefined) return found;
   }
   return undefined;
 }
 
-/** What a group would miss in another wish, on its best row; nothing when there is no way at all. */
-export function missingIn(wish: Wish, group: string): Half | undefined {
+/** Even at the largest steps, week after week, these weeks are too few. Pinned ones aside. */
+function isOutOfReach({ arrive, today, need }: Climber, weeks: number, first: Half): boolean {
+  let [main, hard] = [first, today + BOUNDS.firstHard];
+  let stretch = Math.max(BOUNDS.firstStretch, today);
+  for (let week = 1; week < weeks - 1; week += 1) {
+    main += BOUNDS.mainRise;
+    hard += BOUNDS.rise;
+    stretch = longestAfter(stretch);
+  }
+  const least = Math.ceil(need.share * need.main);
+  return main < need.main || stretch < need.stretch || (arrive !== 'run' && hard < least);
+}
+
+/** Whether a group arrives in another wish, over some row that is tried. */
+export function arrivesIn(wish: Wish, group: string): boolean {
   const one = wish.groups.find(({ id }) => id === group);
-  if (one === undefined) return undefined;
-  for (const rows of rowsOf(wish))
-    for (const ground of grounds(rows, 1)) {
-      const found = climb(climberOf(wish, one), ground);
-      if (found !== undefined) return found.missing;
-    }
-  return undefined;
+  if (one === undefined) return false;
+  const climber = climberOf(wish, one);
+  const isFree = (wish.pins ?? []).length === 0;
+  for (const rows of groundWishes(wish)) {
+    if (isFree && isOutOfReach(climber, wish.weeks, rows.first)) return false;
+    const climbs = rowsToTry(rows, 1).map((ground) => climb(climber, ground));
+    // Rows that nobody finds a way over are no answer; those after them aim lower.
+    if (climbs.some((one) => one !== undefined)) return climbs.some((one) => one?.missing === 0);
+  }
+  return false;
 }

@@ -1,3 +1,4 @@
+import { SESSION_MAX } from '../programme/bounds.ts';
 import { dayOf, isMonday } from '../programme/dates.ts';
 import type { Plan } from '../programme/plan.ts';
 import type { Goal, Group } from '../programme/programme.ts';
@@ -41,7 +42,7 @@ const minutes = (n: number): Ms => msOfSeconds(n * 60);
 /** What can be asked for. The shortest session still has a main set longer than its two ends. */
 export const WISH = {
   weeks: { min: 3, max: 16 },
-  session: { min: minutes(25), max: minutes(120) },
+  session: { min: minutes(25), max: SESSION_MAX },
   walk: { min: minutes(5), max: minutes(180) },
   run: { min: minutes(0), max: minutes(120) },
   distanceM: { min: 1000, max: 50_000 },

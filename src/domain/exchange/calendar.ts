@@ -1,5 +1,5 @@
+import { isoDate } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
-import { isoDate } from '../workshop/calendar.ts';
 import { durationText, escapeText, foldLine } from './content-line.ts';
 
 /** Something in a calendar. The words are the caller's. */

@@ -1,5 +1,5 @@
+import { isoDate, mondayOf } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
-import { isoDate, mondayOf } from '../workshop/calendar.ts';
 
 /** A day by its week, as ISO 8601 counts: the year may differ from the calendar's at its ends. */
 export interface IsoWeek {

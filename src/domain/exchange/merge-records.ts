@@ -1,7 +1,7 @@
 import type { Feeling, LogEntry } from '../log/entry.ts';
 import type { Decision, Following, Pause } from '../log/following.ts';
+import { isoDate } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
-import { isoDate } from '../workshop/calendar.ts';
 import type { PersonRecord } from './backup-shapes.ts';
 import { canonical, compareStamps, isSame, laterText, mergeFields } from './merge-fields.ts';
 

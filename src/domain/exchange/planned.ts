@@ -1,9 +1,9 @@
 import { sessionsFor } from '../advice/situation.ts';
 import type { Pause } from '../log/following.ts';
+import { isoDate } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
 import type { Programme } from '../programme/programme.ts';
 import { planTotals } from '../programme/totals.ts';
-import { isoDate } from '../workshop/calendar.ts';
 
 /** On which days somebody wants to go out. */
 export interface PlanWish {

@@ -1,5 +1,5 @@
+import { isoDate, mondayOf } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
-import { isoDate, mondayOf } from './calendar.ts';
 import type { Edit } from './edit.ts';
 import { inOneLine } from './one-line.ts';
 import type { Sheet } from './sheet.ts';

@@ -94,7 +94,7 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
           </div>
           {children}
         </div>
-        {foot !== undefined && <div className="foot">{foot}</div>}
+        {foot !== undefined && foot !== false && <div className="foot">{foot}</div>}
       </main>
     </div>
   );

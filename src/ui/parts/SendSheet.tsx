@@ -1,19 +1,24 @@
 import { useState } from 'react';
 import type { Code, Sending } from '../../app/exchange-contract.ts';
-import { lead, sending as words } from '../../copy/lead.ts';
+import { sending as words } from '../../copy/lead.ts';
 import { useApp } from '../app-context.tsx';
 import { CopyText } from './CopyText.tsx';
 import { Screen } from './Screen.tsx';
 import { Written } from './Written.tsx';
 
+interface SheetProps {
+  readonly sending: Sending;
+  readonly back: { readonly href: string; readonly name: string };
+}
+
 /** Everything that a programme can be sent as; printed, only the title, the code and the link. */
-export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () => void }) {
+export function SendSheet({ sending, back }: SheetProps) {
   const store = useApp().publishing;
   return (
     <Screen
       title={sending.title}
       sub={words.sheetSub(sending.revision, sending.signed)}
-      back={{ href: '/lead', name: lead.title, onGo: onOther }}
+      back={back}
     >
       <section className="stack rule">
         <h2>{words.linkTitle}</h2>
@@ -40,11 +45,6 @@ export function SendSheet({ sending, onOther }: { sending: Sending; onOther: () 
         <CopyText text={sending.message} name={words.message} done={words.messageCopied} />
         <CopyText text={sending.text} name={words.whole} done={words.messageCopied} />
       </section>
-      <div className="not-printed">
-        <button type="button" className="text-button" onClick={onOther}>
-          {lead.other}
-        </button>
-      </div>
     </Screen>
   );
 }

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { ExchangeProblem, KeyProblem, Sending } from '../../app/exchange-contract.ts';
 import { exchangeProblem, keyProblem } from '../../copy/exchange.ts';
-import { lead, sending as words } from '../../copy/lead.ts';
+import { sending as words } from '../../copy/lead.ts';
 import { type ExchangeCode, KEY_CODES } from '../../domain/exchange/problem.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import type { Result } from '../../domain/result.ts';
@@ -11,7 +11,9 @@ import { Screen } from './Screen.tsx';
 
 interface StepsProps {
   readonly programme: Programme;
-  readonly onBack: () => void;
+  /** A first wording of what changed since the last revision. */
+  readonly proposed: string;
+  readonly back: { readonly href: string; readonly name: string };
   readonly onSending: (sending: Sending) => void;
 }
 
@@ -24,7 +26,7 @@ const said = (problem: ExchangeProblem | KeyProblem): string =>
     : exchangeProblem(problem as ExchangeProblem & { code: ExchangeCode });
 
 /** Keys and their backup first, then signing; or a copy without a signature. */
-export function SendSteps({ programme, onBack, onSending }: StepsProps) {
+export function SendSteps({ programme, proposed, back, onSending }: StepsProps) {
   const store = useApp().publishing;
   const keys = usePublishing((p) => p.keys);
   const [problem, setProblem] = useState('');
@@ -39,15 +41,12 @@ export function SendSteps({ programme, onBack, onSending }: StepsProps) {
     setProblem(said(going.error));
   };
   return (
-    <Screen
-      title={words.title}
-      sub={programme.title}
-      back={{ href: '/lead', name: lead.back, onGo: onBack }}
-    >
+    <Screen title={words.title} sub={programme.title} back={back}>
       <div role="alert">{problem !== '' && <p className="notice">{problem}</p>}</div>
       {isReady ? (
         <Publish
           programme={programme}
+          proposed={proposed}
           busy={busy}
           onPublish={(change) =>
             void run(store.getState().publish(programme.text, change || undefined))
@@ -76,13 +75,14 @@ export function SendSteps({ programme, onBack, onSending }: StepsProps) {
 
 interface PublishProps {
   readonly programme: Programme;
+  readonly proposed: string;
   readonly busy: boolean;
   readonly onPublish: (change: string) => void;
 }
 
-function Publish({ programme, busy, onPublish }: PublishProps) {
+function Publish({ programme, proposed, busy, onPublish }: PublishProps) {
   const before = usePublishing((p) => p.sent[programme.id]);
-  const [change, setChange] = useState('');
+  const [change, setChange] = useState(proposed);
   const id = useId();
   return (
     <form

@@ -2,6 +2,7 @@
  * Screens that nobody sees first, in one piece that is fetched once the first page stands. It is
  * kept on the phone with the rest, so that it is there without signal too.
  */
+import '../styles/forms.css';
 import '../styles/exchange.css';
 import '../styles/later.css';
 
@@ -12,7 +13,6 @@ export { Entry } from './Entry.tsx';
 export { Felt } from './Felt.tsx';
 export { Install } from './Install.tsx';
 export { Join } from './Join.tsx';
-export { Lead } from './Lead.tsx';
 export { Log } from './Log.tsx';
 export { Pocket } from './Pocket.tsx';
 export { Running } from './Running.tsx';

@@ -1,8 +1,8 @@
 import '../styles/workshop-cell.css';
 import { type ReactNode, useState } from 'react';
 import type { Reading } from '../../app/workshop-contract.ts';
-import { lead } from '../../copy/lead.ts';
 import { planProblem } from '../../copy/plan.ts';
+import { desk } from '../../copy/workshop.ts';
 import { parsePlan } from '../../domain/programme/parse.ts';
 import type { Edit } from '../../domain/workshop/edit.ts';
 import { cellsOf } from '../../domain/workshop/places.ts';
@@ -48,7 +48,6 @@ function OneCell({ at, sheet, reading, onEdit, actions, tapping, onTapping }: On
   const told = useTold(reading);
   if (cell === undefined) return null;
   const group = sheet.groups.find(({ id }) => id === at.group)?.name ?? at.group;
-  const session = cells.length > 1 ? at.session + 1 : 0;
   const write = (text: string) => onEdit({ kind: 'cell', at, text });
   const type = (text: string) => {
     const tooLong = longerThanCanBe(text);
@@ -59,7 +58,10 @@ function OneCell({ at, sheet, reading, onEdit, actions, tapping, onTapping }: On
     }
   };
   return (
-    <section className="cell-editor" aria-label={lead.place(at.week + 1, group, session)}>
+    <section
+      className="cell-editor"
+      aria-label={desk.cell(at.week + 1, group, at.session + 1, cells.length)}
+    >
       <CellText text={cell.text} problem={reading.problems[0]} onText={type}>
         {(field) => <CellReading text={cell.text} reading={reading} field={field} onText={type} />}
       </CellText>

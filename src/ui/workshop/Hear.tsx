@@ -1,8 +1,6 @@
 import '../styles/hear.css';
 import { useEffect, useMemo, useState } from 'react';
-import { useLocation } from 'wouter';
 import type { Hearing, Piece } from '../../app/contract.ts';
-import { common } from '../../copy/common.ts';
 import { hear } from '../../copy/hear.ts';
 import { settings as words } from '../../copy/settings.ts';
 import { minutes } from '../../copy/times.ts';
@@ -40,13 +38,12 @@ export interface HearSource {
 
 interface HearProps {
   readonly source: HearSource;
-  readonly onBack: () => void;
+  readonly back: { readonly href: string; readonly name: string };
 }
 
 /** A session from cue to cue, heard and read; never while a session is under way. */
-export function Hear({ source, onBack }: HearProps) {
+export function Hear({ source, back }: HearProps) {
   const { session } = useApp();
-  const [here] = useLocation();
   const busy = useSession(({ view }) => isUnderWay(view.state));
   const { title, groupName, plan, reminders, target, fileName } = source;
   const timeline = timelineOf(plan);
@@ -59,11 +56,7 @@ export function Hear({ source, onBack }: HearProps) {
     if (session.getState().view.state === 'ready') session.getState().close();
   }, [session]);
   return (
-    <Screen
-      title={title}
-      sub={hear.sub(groupName, minutes(timeline.total))}
-      back={{ href: here, name: common.back, onGo: onBack }}
-    >
+    <Screen title={title} sub={hear.sub(groupName, minutes(timeline.total))} back={back}>
       {busy ? <p>{hear.underWay}</p> : <Listen piece={piece} plan={plan} />}
     </Screen>
   );

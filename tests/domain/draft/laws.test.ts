@@ -26,7 +26,7 @@ const holds = (rule: Rule): void =>
     fc.property(anyWish, (wish) => {
       expect(rule(wish, seenIn(wish, draftOf(wish)))).toEqual([]);
     }),
-    { numRuns: 25 },
+    { numRuns: 12 },
   );
 
 describe('whatever is wished for', () => {
@@ -39,7 +39,7 @@ describe('whatever is wished for', () => {
         for (const { cells } of draft.weeks) expect(Object.keys(cells)).toEqual(ids);
         expect(draft.answers.map(({ group }) => group)).toEqual(ids);
       }),
-      { numRuns: 25 },
+      { numRuns: 12 },
     );
   });
 
@@ -70,7 +70,7 @@ describe('whatever is wished for', () => {
         if (draft.ok) expect(faultsOf(wish, draft.value)).toEqual([]);
         else expect(draft.error).toEqual([{ code: 'no-way' }]);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 

@@ -5,6 +5,7 @@ import { draftSheet, pinsOf } from '../../../src/domain/draft/sheet.ts';
 import type { Wish } from '../../../src/domain/draft/wish.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
 import { reviewOutline } from '../../../src/domain/review/review.ts';
+import { blankSheet } from '../../../src/domain/workshop/blank.ts';
 import type { Cell, Sheet } from '../../../src/domain/workshop/sheet.ts';
 import { measure } from './rules.ts';
 import { anyPinnedWish, anyWish, draftOf, FOUR, pin, wishOf } from './wishes.ts';
@@ -24,7 +25,7 @@ const fileOf = (sheet: Sheet): string =>
     })),
   });
 
-const sheetOf = (wish: Wish, base?: Sheet): Sheet =>
+const sheetOf = (wish: Wish, base = blankSheet('heron-loop-k3', 'en')): Sheet =>
   draftSheet(draftOf(wish), wish, draftWords, base);
 
 const wish: Wish = {
@@ -78,7 +79,7 @@ describe('a draft as a sheet', () => {
   it('DRAFT-11 it has an id, a title, dates, a focus for each week, and an easier last one', () => {
     const sheet = sheetOf(wish);
     expect(sheet).toMatchObject({
-      id: 'heron-loop',
+      id: 'heron-loop-k3',
       title: 'Six weeks to Heron Loop',
       startDate: '2027-03-01',
       goal: wish.goal,

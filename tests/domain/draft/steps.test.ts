@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerSentences, changeSentence, wishSentence } from '../../../src/copy/draft.ts';
+import { changeSentence } from '../../../src/copy/draft.ts';
+import { answerSentences, wishSentence } from '../../../src/copy/draft-answers.ts';
+import type { Answer } from '../../../src/domain/draft/answer.ts';
 import type { Change } from '../../../src/domain/draft/change.ts';
 import { checkWish, type WishProblem } from '../../../src/domain/draft/wish.ts';
 import type { Item } from '../../../src/domain/programme/plan.ts';
@@ -111,10 +113,22 @@ describe('the step of each week', () => {
     expect(answer && answerSentences(answer, 'Curlew')).toEqual([
       'Curlew does not get there in this time.',
       expect.stringMatching(
-        /^The longest run is [\d ms in]+; 30 min without a walk would be three quarters of the event\.$/,
+        /^The longest run is [\d ms in]+ without a walk\. It should be 30 min: three quarters of the event, at 8 min per km\.$/,
       ),
       expect.stringMatching(/^It would take \d+ weeks and sessions of 40 min\.$/),
     ]);
+  });
+
+  it('DRAFT-8 what is longer than one programme is said to be, and several needs are listed', () => {
+    const reached = { code: 'run-on', reached: s(600), needed: s(1800) } as const;
+    const answer = { group: 'curlew', arrive: 'run', arrives: false, reached } as const;
+    const said = (instead: Answer['instead']) =>
+      answerSentences(instead === undefined ? answer : { ...answer, instead }, 'Curlew')[2];
+    expect(said({ weeks: 20 })).toBe('It would take 20 weeks in two programmes.');
+    expect(said({ weeks: 9, session: s(2400), pins: true })).toBe(
+      'It would take 9 weeks, sessions of 40 min and a pinned session less.',
+    );
+    expect(said(undefined)).toBe('No programme of up to 26 weeks was found that would do.');
   });
 
   it('DRAFT-1 every problem of a wish has a sentence', () => {

@@ -10,9 +10,9 @@ import {
 import { durationText, escapeText, foldLine } from '../../../src/domain/exchange/content-line.ts';
 import { isoWeek, isoWeekText } from '../../../src/domain/exchange/iso-week.ts';
 import { type PlanWish, plannedSessions } from '../../../src/domain/exchange/planned.ts';
+import { isoDate } from '../../../src/domain/programme/calendar.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
-import { isoDate } from '../../../src/domain/workshop/calendar.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
 
 /*

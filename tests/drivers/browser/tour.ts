@@ -2,12 +2,16 @@
 import type { Page } from 'playwright-core';
 import { before } from '../../../src/copy/before.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
+import { cellWords } from '../../../src/copy/cell.ts';
 import { felt } from '../../../src/copy/felt.ts';
+import { hear } from '../../../src/copy/hear.ts';
 import { choiceSaid, join } from '../../../src/copy/join.ts';
-import { lead } from '../../../src/copy/lead.ts';
+import { paper } from '../../../src/copy/paper.ts';
+import { pieces } from '../../../src/copy/pieces.ts';
 import { running, wrong } from '../../../src/copy/running.ts';
 import { settings } from '../../../src/copy/settings.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
+import { desk, details, sendOwn, shelf, week } from '../../../src/copy/workshop.ts';
 import { seconds } from './journey.ts';
 import type { Site } from './site.ts';
 import {
@@ -53,9 +57,7 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   await openFile(page, 'programme.json', '{ "format": "towpath-programme/1" }');
   await page.getByText(join.refused).waitFor();
   await stop('file refused', false);
-  await go(page, '/lead');
-  await page.getByRole('heading', { level: 1, name: lead.title }).waitFor();
-  await stop('lead', false);
+  await atTheDesk(page, stop);
   await go(page, '/start');
   await openFile(page, 'marsh-mile.json');
   await button(page, choiceSaid('keep', 'new', 1).name).waitFor();
@@ -86,6 +88,47 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   }
   await openSession(page, SEVERAL);
   await stop('session, ready', false);
+}
+
+/** The leader's pages, with a programme that has a gap and a mistake in it. */
+async function atTheDesk(page: Page, stop: Stop): Promise<void> {
+  await go(page, '/lead');
+  await page.getByRole('heading', { level: 1, name: shelf.title }).waitFor();
+  await stop('lead, nothing yet', false);
+  await button(page, shelf.example).click();
+  await page.getByRole('table', { name: desk.table }).waitFor();
+  await stop('desk', false);
+  const at = new URL(page.url()).hash.slice(1);
+  await page.getByRole('link', { name: new RegExp(`^${desk.cell(2, 'Curlew', 1, 1)}`) }).click();
+  const field = page.getByLabel(cellWords.text);
+  await field.waitFor();
+  await stop('one session', false);
+  await page.getByText(pieces.title, { exact: true }).click();
+  await stop('one session, tapped together', false);
+  await field.fill('5 min easy walk; 6 x (3 min rnu, 1 min walk); 5 min easy walk');
+  await seconds(0.3);
+  await stop('one session, with a mistake', false);
+  await go(page, `${at}/week/3`);
+  await page.getByLabel(week.focus).waitFor();
+  await stop('one week', false);
+  await go(page, `${at}/details`);
+  await page.getByLabel(details.name).waitFor();
+  await stop('details', false);
+  await go(page, `${at}/send`);
+  await page.getByRole('heading', { level: 1, name: sendOwn.notYet }).waitFor();
+  await stop('not to be sent yet', false);
+  await go(page, `${at}/1/curlew/1/hear`);
+  await page.getByText(hear.saidHelp).waitFor();
+  await stop('hear it', false);
+  await go(page, `${at}/draft`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await stop('draft, asked', false);
+  await go(page, `${at}/paper`);
+  await button(page, paper.print).waitFor();
+  await stop('on paper', false);
+  await go(page, '/lead');
+  await page.getByRole('heading', { name: shelf.mine }).waitFor();
+  await stop('lead', false);
 }
 
 async function whileItRuns(page: Page, stop: Stop): Promise<void> {

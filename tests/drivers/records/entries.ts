@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { type LogEntry, NIGGLE_PLACES } from '../../../src/domain/log/entry.ts';
 import type { Following, Pause } from '../../../src/domain/log/following.ts';
-import { isoDate } from '../../../src/domain/workshop/calendar.ts';
+import { isoDate } from '../../../src/domain/programme/calendar.ts';
 import { NINE_O_CLOCK } from '../sessions.ts';
 
 /** A session in the second week, Wren, 31 minutes, rated 5. */

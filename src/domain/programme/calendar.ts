@@ -1,0 +1,26 @@
+/** Days of weeks. Apart from `dates.ts`, which the first page reads programmes with. */
+import { dayOf } from './dates.ts';
+
+const DAY_MS = 86_400_000;
+
+/** The Monday on or before a day; days count from 1970-01-01, a Thursday (ISO 8601 weekday 4). */
+export const mondayOf = (day: number): number => day - ((((day + 3) % 7) + 7) % 7);
+
+/** A day, counted from 1970-01-01, as an ISO 8601 calendar date. */
+export const isoDate = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
+
+/**
+ * Monday and Sunday of a programme's week.
+ *
+ * @param startDate the programme's first Monday; without one, or with none that exists, no week has dates
+ * @param week from 1
+ */
+export function datesOfWeek(
+  startDate: string | undefined,
+  week: number,
+): { readonly monday: string; readonly sunday: string } | undefined {
+  const first = startDate === undefined ? undefined : dayOf(startDate);
+  if (first === undefined) return undefined;
+  const monday = first + 7 * (week - 1);
+  return { monday: isoDate(monday), sunday: isoDate(monday + 6) };
+}

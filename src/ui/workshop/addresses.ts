@@ -1,0 +1,23 @@
+import type { CellPlace } from '../../domain/workshop/sheet.ts';
+
+/** Addresses of the workshop. Weeks and sessions are counted from 1 in them, as people do. */
+export const shelfAt = '/lead';
+export const sentAt = (programmeId: string): string => `/lead/sent/${programmeId}`;
+export const deskAt = (key: string): string => `/lead/${key}`;
+export const pageAt = (key: string, page: 'details' | 'draft' | 'paper' | 'send'): string =>
+  `/lead/${key}/${page}`;
+export const weekAt = (key: string, week: number): string => `/lead/${key}/week/${week + 1}`;
+export const cellAt = (key: string, { week, group, session }: CellPlace): string =>
+  `/lead/${key}/${week + 1}/${group}/${session + 1}`;
+export const hearAt = (key: string, at: CellPlace): string => `${cellAt(key, at)}/hear`;
+
+/** A place from the parts of an address; undefined when they are no counts. */
+export function placeAt(
+  week: string | undefined,
+  group: string | undefined,
+  session: string | undefined,
+): CellPlace | undefined {
+  const [w, s] = [Number(week), Number(session)];
+  if (!Number.isInteger(w) || !Number.isInteger(s) || w < 1 || s < 1) return undefined;
+  return { week: w - 1, group: group ?? '', session: s - 1 };
+}
