@@ -8,7 +8,8 @@ import { type StripShape, stripShape, type Texture } from './strip-shape.ts';
 /** Narrow enough to fit anywhere until the real width is known. */
 const FIRST_WIDTH = 288;
 
-function useWidth() {
+/** The width that an element has, as it changes. */
+export function useWidth() {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(FIRST_WIDTH);
   useLayoutEffect(() => {

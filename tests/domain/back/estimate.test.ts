@@ -10,8 +10,10 @@ import {
   speedsAround,
 } from '../../../src/domain/back/estimate.ts';
 import { EVENT_LIMITS } from '../../../src/domain/back/event-limits.ts';
+import { eventSession } from '../../../src/domain/back/event-session.ts';
 import { metresOfMix, mixOf } from '../../../src/domain/back/mix.ts';
 import { riegel } from '../../../src/domain/back/riegel.ts';
+import { warnedBy } from '../../../src/domain/back/warned.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { parsePlan } from '../../../src/domain/programme/parse.ts';
 import type { Result } from '../../../src/domain/result.ts';
@@ -20,11 +22,12 @@ import { layOut } from '../../../src/domain/timeline/lay-out.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { entryWith, TURNS, WALKS } from './entries.ts';
 
-const sessionOf = (text: string) => {
+const planOf = (text: string) => {
   const plan = parsePlan(text);
   if (!plan.ok) throw new Error(text);
-  return layOut(plan.value);
+  return plan.value;
 };
+const sessionOf = (text: string) => layOut(planOf(text));
 const got = <T, E>(result: Result<T, E>): T => {
   if (!result.ok) throw new Error(JSON.stringify(result.error));
   return result.value;
@@ -199,6 +202,37 @@ describe('from an all-out trial', () => {
       ok: false,
       error: 'trial-time',
     });
+  });
+});
+
+describe('the session that is most like the event', () => {
+  const week = (text: string) => ({
+    focus: '',
+    effort: 50,
+    timesPerWeek: { min: 2, max: 3 },
+    sessions: { wren: text.split('|').map((each) => ({ text: each, plan: planOf(each) })) },
+  });
+
+  it('EVENT-8 it is the one that leads farthest, of several the latest', () => {
+    const weeks = [week('20 min walk|20 min run'), week('20 min run'), week('30 min stand')];
+    const found = eventSession({ weeks }, 'wren');
+    expect(found?.week).toBe(2);
+    expect(found?.timeline.total).toBe(20 * 60_000);
+    expect(eventSession({ weeks }, 'swift')).toBeUndefined();
+    expect(eventSession({ weeks: [week('30 min stand')] }, 'wren')).toBeUndefined();
+  });
+});
+
+describe('after a warning sign', () => {
+  const felt = (localDate: string, warningSign: boolean) =>
+    entryWith({ localDate, feeling: { warningSign } });
+
+  it('EVENT-9 the latest of the last 14 days is found, and an older one is not', () => {
+    const entries = [felt('2027-03-19', true), felt('2027-03-25', true), felt('2027-03-31', false)];
+    expect(warnedBy(entries, TODAY)?.localDate).toBe('2027-03-25');
+    expect(warnedBy([felt('2027-03-19', true)], TODAY)).toBeDefined();
+    expect(warnedBy([felt('2027-03-18', true)], TODAY)).toBeUndefined();
+    expect(warnedBy([felt('2027-03-31', false)], TODAY)).toBeUndefined();
   });
 });
 

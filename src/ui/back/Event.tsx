@@ -1,0 +1,71 @@
+import { useMemo } from 'react';
+import { Link, useParams } from 'wouter';
+import { event } from '../../copy/event.ts';
+import { day } from '../../copy/times.ts';
+import { eventSession } from '../../domain/back/event-session.ts';
+import { warnedBy } from '../../domain/back/warned.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
+import { useLog, useProgrammes } from '../app-context.tsx';
+import { NotHere } from '../parts/NotHere.tsx';
+import { Screen } from '../parts/Screen.tsx';
+import { Reckoning } from './Reckoning.tsx';
+import { useToday } from './today.ts';
+
+/** What a programme leads to: about how long it takes, and when one is at the finish. */
+export function Event() {
+  const { id } = useParams<{ id: string }>();
+  const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
+  const ready = useProgrammes((p) => p.ready);
+  if (programme === undefined) return ready ? <NotHere /> : null;
+  const { name, distanceM, date } = programme.goal;
+  return (
+    <Screen
+      title={event.title(name)}
+      sub={event.distance(distanceM, date === undefined ? '' : day(date))}
+      back={{ href: `/p/${programme.id}`, name: event.weeks }}
+    >
+      <Inside programme={programme} />
+    </Screen>
+  );
+}
+
+function Inside({ programme }: { programme: Programme }) {
+  const entries = useLog((l) => l.entries);
+  const group = useProgrammes((p) => p.chosen[programme.id]);
+  const today = useToday();
+  const session = useMemo(
+    () => (group === undefined ? undefined : eventSession(programme, group)),
+    [programme, group],
+  );
+  const warned = warnedBy(entries, today);
+  if (warned !== undefined) return <Warning date={warned.localDate} />;
+  if (group === undefined)
+    return (
+      <>
+        <p>{event.noGroup}</p>
+        <Link href={`/p/${programme.id}/groups`} className="button">
+          {event.chooseGroup}
+        </Link>
+      </>
+    );
+  if (session === undefined) return <p>{event.noMoving}</p>;
+  return (
+    <Reckoning
+      metres={programme.goal.distanceM}
+      session={session}
+      entries={entries}
+      today={today}
+    />
+  );
+}
+
+/** A warning sign is answered with nothing that could be taken for "push on". */
+function Warning({ date }: { date: string }) {
+  return (
+    <section className="notice alarm">
+      <h2>{event.warningTitle}</h2>
+      <p>{event.warning(day(date))}</p>
+      <Link href="/cautions">{event.warningSigns}</Link>
+    </section>
+  );
+}

@@ -1,0 +1,97 @@
+import { useId } from 'react';
+import { event } from '../../copy/event.ts';
+import type { Given } from './reckon.ts';
+
+/** Paces in steps of a quarter of a minute, seconds for a kilometre. */
+const stepsBetween = (from: number, to: number): readonly number[] =>
+  Array.from({ length: (to - from) / 15 + 1 }, (_, n) => from + n * 15);
+const WALKS = stepsBetween(480, 1200);
+const RUNS = stepsBetween(240, 720);
+
+interface FieldsProps {
+  readonly given: Given;
+  readonly onChange: (part: Partial<Given>) => void;
+}
+
+export function OwnPaces({ given, onChange }: FieldsProps) {
+  return (
+    <>
+      <Pace
+        name={event.walkPace}
+        paces={WALKS}
+        value={given.walk}
+        onChange={(walk) => onChange({ walk })}
+      />
+      <Pace
+        name={event.runPace}
+        paces={RUNS}
+        value={given.run}
+        onChange={(run) => onChange({ run })}
+      />
+    </>
+  );
+}
+
+function Pace({
+  name,
+  paces,
+  value,
+  onChange,
+}: {
+  name: string;
+  paces: readonly number[];
+  value: number;
+  onChange: (pace: number) => void;
+}) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{name}</label>
+      <select
+        id={id}
+        className="line figures"
+        value={value}
+        onChange={({ target }) => onChange(Number(target.value))}
+      >
+        {paces.map((pace) => (
+          <option key={pace} value={pace}>
+            {event.pace(pace)}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+export function Trial({ given, onChange }: FieldsProps) {
+  const id = useId();
+  return (
+    <>
+      <div className="field">
+        <label htmlFor={`${id}-metres`}>{event.trialMetres}</label>
+        <input
+          id={`${id}-metres`}
+          className="line short figures"
+          inputMode="decimal"
+          autoComplete="off"
+          value={given.trialMetres}
+          onChange={({ target }) => onChange({ trialMetres: target.value })}
+        />
+      </div>
+      <div className="field">
+        <label htmlFor={`${id}-time`}>{event.trialTime}</label>
+        <input
+          id={`${id}-time`}
+          className="line short figures"
+          autoComplete="off"
+          aria-describedby={`${id}-help`}
+          value={given.trialTime}
+          onChange={({ target }) => onChange({ trialTime: target.value })}
+        />
+        <p className="small soft" id={`${id}-help`}>
+          {event.trialTimeHelp}
+        </p>
+      </div>
+    </>
+  );
+}
