@@ -13,6 +13,7 @@ import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
 import type { Clock } from './ports.ts';
+import type { TellState } from './tell-contract.ts';
 import type { WorkshopState } from './workshop-contract.ts';
 
 /** Which session: week and session count from 1. */
@@ -262,4 +263,6 @@ export interface App {
   readonly publishing: StoreApi<PublishingState>;
   /** Fetched when a leader first writes; rejects when it cannot be fetched, and may be asked again. */
   readonly workshop: () => Promise<StoreApi<WorkshopState>>;
+  /** Fetched when somebody wants to tell their leader something; rejects and may be asked again. */
+  readonly telling: () => Promise<StoreApi<TellState>>;
 }

@@ -32,6 +32,9 @@ export function createApp(ports: Ports): RunningApp {
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
   const workshop = once(async () => (await import('./workshop/workshop.ts')).openWorkshop(ports));
+  const telling = once(async () =>
+    (await import('./tell.ts')).openTelling({ ...ports, programmes, log }),
+  );
 
   async function load(): Promise<void> {
     const asked = store.load();
@@ -71,6 +74,7 @@ export function createApp(ports: Ports): RunningApp {
     received,
     publishing,
     workshop,
+    telling,
     clock,
     newId: ports.newId,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),

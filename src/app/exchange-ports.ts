@@ -95,12 +95,24 @@ export interface SheetStore {
   removeSheet(key: string): Promise<Result<void, StoreProblem>>;
 }
 
+export interface Words {
+  canShare(): boolean;
+  /** Through the share sheet, inside a tap. @returns whether it was handed on */
+  share(text: string): Promise<boolean>;
+}
+
 export interface ExchangePorts {
   readonly verifier: Verifier;
   readonly keys: LeaderKeysPort;
   readonly codes: Codes;
   readonly store: ExchangeStore;
   readonly sheets: SheetStore;
+  /** Seals bytes for a key as it stands in a programme (HPKE, RFC 9180). `seal`: it is no key. */
+  readonly seal: (
+    key: string,
+    bytes: Uint8Array<ArrayBuffer>,
+  ) => Promise<Result<Uint8Array<ArrayBuffer>, 'seal' | 'not-secure'>>;
+  readonly words: Words;
   /** The address of the app, without its fragment. */
   readonly address: () => string;
 }

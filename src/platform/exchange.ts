@@ -1,6 +1,7 @@
 import type { ExchangePorts } from '../app/exchange-ports.ts';
 import { createCodes } from './codes/index.ts';
 import { createExchangeStore, createKeys, createVerifier } from './keys/index.ts';
+import { createWords } from './share/words.ts';
 import type { Connection } from './store/connection.ts';
 import { createSheetStore } from './store/sheets.ts';
 
@@ -11,5 +12,7 @@ export const createExchangePorts = (connection: Connection): ExchangePorts => ({
   codes: createCodes(),
   store: createExchangeStore(connection),
   sheets: createSheetStore(connection),
+  seal: async (key, bytes) => (await import('./keys/seal.ts')).sealFor(key, bytes),
+  words: createWords(),
   address: () => globalThis.location?.href.replace(/#.*$/, '') ?? '',
 });

@@ -4,7 +4,7 @@ import type { ProgrammesState } from '../../src/app/contract.ts';
 import type { Codes } from '../../src/app/exchange-ports.ts';
 import { createReceived } from '../../src/app/exchange-stores.ts';
 import { joinLink, partLinks } from '../../src/domain/exchange/link.ts';
-import { ok } from '../../src/domain/result.ts';
+import { fail, ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
 import { settle } from '../drivers/clock.ts';
 import { codeOf, newLeader } from '../drivers/exchange/leader.ts';
@@ -60,6 +60,8 @@ function camera(picture: readonly string[] = []) {
     sheets: new MemorySheets(),
     codes,
     keys: NO_KEYS,
+    seal: async () => fail('seal' as const),
+    words: { canShare: () => false, share: async () => false },
     address: () => '',
   });
   const received = createReceived({

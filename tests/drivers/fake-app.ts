@@ -18,6 +18,7 @@ import type {
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import type { PublishingState, ReceivedState } from '../../src/app/exchange-contract.ts';
 import { hearPiece } from '../../src/app/hearing.ts';
+import { once } from '../../src/app/once.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import type { Following } from '../../src/domain/log/following.ts';
@@ -29,6 +30,12 @@ import type { VoicePack } from '../../src/domain/track/pack.ts';
 import { ms } from '../../src/domain/units.ts';
 import type { Sheet } from '../../src/domain/workshop/sheet.ts';
 import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
+import {
+  memoryTelling,
+  seenByTelling,
+  type TellingSeen,
+  type TellingWish,
+} from './exchange/memory-telling.ts';
 import { fakeWorkshop } from './workshop/workshop.ts';
 
 const read = readProgramme(DEMO_PROGRAMME_TEXT);
@@ -100,11 +107,15 @@ export interface FakeOptions {
   readonly voice?: VoicePack | undefined;
   /** Programmes in writing, kept as `sheet-1` and on; the workshop over them is the real one. */
   readonly sheets?: readonly Sheet[];
+  /** Telling the leader is the real one, over a memory. */
+  readonly telling?: TellingWish;
 }
 
 export interface FakeApp extends App {
   /** Names of everything that was asked of it, with the arguments. */
   readonly asked: unknown[][];
+  /** What telling the leader kept and handed on. */
+  readonly told: TellingSeen;
 }
 
 /** An app that does nothing but remember what it was asked; its stores are set by hand. */
@@ -213,6 +224,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   // One promise for all drawings, as the app's own.
   const workshop = Promise.resolve(fakeWorkshop(options.sheets ?? []));
   const stores = { programmes, settings, pack, session, log, following, device, updates };
+  const told = seenByTelling(options.telling?.people);
   let ids = 0;
   return {
     ...stores,
@@ -225,6 +237,8 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     received,
     publishing,
     workshop: () => workshop,
+    telling: once(() => memoryTelling({ programmes, log }, options.telling ?? {}, told)),
+    told,
     asked,
   };
 }

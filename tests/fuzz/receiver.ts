@@ -46,6 +46,8 @@ export function createReceiver(seeds: Seeds) {
         putSent: async () => ok(undefined),
       },
       sheets: new MemorySheets(),
+      seal: async () => ({ ok: false, error: 'seal' }),
+      words: { canShare: () => false, share: async () => false },
     }),
     clock: { now: () => 0 },
     programmes,

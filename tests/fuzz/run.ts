@@ -5,6 +5,7 @@
  *   npm run fuzz -- --runs 5000 --seed 7     as many as asked, the same again
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { answerComplaint, hostileAnswer, makeAnswers } from './answers.ts';
 import { type Case, KINDS, makeSeeds, mutated } from './mutate.ts';
 import { randomFrom } from './random.ts';
 import { complaint, createReceiver } from './receiver.ts';
@@ -60,6 +61,20 @@ for (let n = 0; n < runs; n++) {
   if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
   if ((n + 1) % SHOWN === 0) console.log(`${n + 1} cases, ${found.length} found`);
 }
+
+/** Each answer is sealed and opened: far slower than a programme, so a tenth as many. */
+const answers = await makeAnswers();
+for (let n = 0; n < runs / 10; n++) {
+  const item = await hostileAnswer(answers, randomFrom(seed + n));
+  try {
+    const problem = await answerComplaint(answers, item);
+    if (problem !== undefined) keep(n, { kind: item.kind, text: item.code }, problem);
+  } catch (error) {
+    keep(n, { kind: item.kind, text: item.code }, `threw ${String(error)}`);
+  }
+  if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
+}
+console.log(`${Math.ceil(runs / 10)} answers`);
 
 for (const [outcome, count] of [...outcomes].sort((a, b) => b[1] - a[1]))
   console.log(`${String(count).padStart(8)}  ${outcome}`);

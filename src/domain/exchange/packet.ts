@@ -2,6 +2,7 @@ import { fail, ok, type Result } from '../result.ts';
 import { fromBase64Url, toBase64Url } from './base64url.ts';
 import { CRC_BYTES, crc32, crcBytes } from './crc32.ts';
 import { deflate, INFLATED_MAX, inflate } from './deflate.ts';
+import { toUtf8 } from './utf8.ts';
 
 /** ECDSA with P-256: r and s, 32 bytes each (IEEE P1363, as WebCrypto has it). */
 export const SIGNATURE_BYTES = 64;
@@ -28,6 +29,12 @@ export type AnswerFault = PacketFault | 'not-an-answer';
 
 /** Version and kind of an answer: what its seal is bound to, besides what is in it. */
 export const ANSWER_HEAD: Uint8Array<ArrayBuffer> = Uint8Array.of(VERSION, KINDS.answer);
+
+/**
+ * What else a seal is bound to (`info` of RFC 9180, section 5.1): nothing that was sealed for
+ * another use of the same key opens as an answer.
+ */
+export const ANSWER_INFO: Uint8Array<ArrayBuffer> = toUtf8('towpath-response/1');
 
 /** Head, content and checksum as base64url. */
 function closed(...content: readonly Uint8Array[]): string {

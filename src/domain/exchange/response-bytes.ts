@@ -11,12 +11,6 @@ import { fromUtf8, toUtf8 } from './utf8.ts';
 const dictionary = toUtf8(RESPONSE_DICTIONARY_1);
 
 /**
- * What a seal binds a response to, besides its key (`info` of RFC 9180, section 5.1): nothing that
- * was sealed for another use of the same key opens as a response.
- */
-export const RESPONSE_INFO: Uint8Array<ArrayBuffer> = toUtf8('towpath-response/1');
-
-/**
  * A response as the bytes that are sealed: JSON in UTF-8, raw deflate with the responses' own
  * dictionary. Too much for one response is refused before it is sealed.
  */

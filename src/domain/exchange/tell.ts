@@ -20,21 +20,18 @@ export interface Telling {
 /** Whether a session was told: `changed` is put right or rated since it was. */
 export type Standing = 'new' | 'told' | 'changed';
 
-/** Latest time at which a session was told, UTC milliseconds. */
-const toldAt = (id: string, told: readonly Told[]): number | undefined =>
-  told.reduce<number | undefined>(
-    (last, { at, ids }) => (ids.includes(id) ? Math.max(last ?? at, at) : last),
-    undefined,
-  );
-
-/** Whether the leader was told of a session, by what this phone knows of what was handed on. */
-export function standingOf(
-  entry: Pick<LogEntry, 'id' | 'feltAt' | 'editedAt'>,
+/** Tells of sessions whether the leader was told, by what this phone knows was handed on. */
+export function standingIn(
   told: readonly Told[],
-): Standing {
-  const at = toldAt(entry.id, told);
-  if (at === undefined) return 'new';
-  return Math.max(entry.feltAt ?? 0, entry.editedAt ?? 0) > at ? 'changed' : 'told';
+): (entry: Pick<LogEntry, 'id' | 'feltAt' | 'editedAt'>) => Standing {
+  const latest = new Map<string, number>();
+  for (const { at, ids } of told)
+    for (const id of ids) latest.set(id, Math.max(latest.get(id) ?? at, at));
+  return ({ id, feltAt = 0, editedAt = 0 }) => {
+    const at = latest.get(id);
+    if (at === undefined) return 'new';
+    return Math.max(feltAt, editedAt) > at ? 'changed' : 'told';
+  };
 }
 
 /** The sessions of a programme, newest first. */
@@ -44,11 +41,13 @@ export const entriesOf = (log: readonly LogEntry[], programmeId: string): readon
     .sort((one, other) => other.startedAt - one.startedAt);
 
 /** What is ticked at first: what the leader was not told yet, the newest that one response holds. */
-export const untold = (entries: readonly LogEntry[], told: readonly Told[]): readonly string[] =>
-  entries
-    .filter((entry) => standingOf(entry, told) !== 'told')
+export function untold(entries: readonly LogEntry[], told: readonly Told[]): readonly string[] {
+  const standing = standingIn(told);
+  return entries
+    .filter((entry) => standing(entry) !== 'told')
     .slice(0, RESPONSE_LIMITS.entries)
     .map(({ id }) => id);
+}
 
 /** A name or a note without what cannot be seen, and no longer than a response takes. */
 function tidy(text: string, limit: number, { lines }: { readonly lines: boolean }): string {
@@ -108,10 +107,10 @@ export function responseOf(
   telling: Telling,
 ): Response {
   const all = entriesOf(log, programme.id);
-  const chosen = all.filter(({ id }) => telling.ids.includes(id));
-  const leftOut = all.filter(
-    (entry) => !telling.ids.includes(entry.id) && standingOf(entry, person.told) === 'new',
-  );
+  const standing = standingIn(person.told);
+  const ids = new Set(telling.ids);
+  const chosen = all.filter(({ id }) => ids.has(id));
+  const leftOut = all.filter((entry) => !ids.has(entry.id) && standing(entry) === 'new');
   const name = tidyName(telling.name ?? '');
   return {
     format: 'towpath-response/1',

@@ -1,7 +1,6 @@
 import { Aes128Gcm, CipherSuite, DhkemP256HkdfSha256, HkdfSha256 } from '@hpke/core';
-import { ANSWER_HEAD } from '../../domain/exchange/packet.ts';
+import { ANSWER_HEAD, ANSWER_INFO } from '../../domain/exchange/packet.ts';
 import { expandPoint } from '../../domain/exchange/point.ts';
-import { RESPONSE_INFO } from '../../domain/exchange/response-bytes.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
 import { subtle } from './curve.ts';
 
@@ -45,7 +44,7 @@ export async function sealFor(
   try {
     const recipientPublicKey = await publicKey(key);
     if (recipientPublicKey === undefined) return fail('seal');
-    const wanted = { recipientPublicKey, info: RESPONSE_INFO };
+    const wanted = { recipientPublicKey, info: ANSWER_INFO };
     const { enc, ct } = await suite().seal(wanted, exact(bytes), exact(ANSWER_HEAD));
     const sealed = new Uint8Array(enc.byteLength + ct.byteLength);
     sealed.set(new Uint8Array(enc));
@@ -76,7 +75,7 @@ export async function openSealed(
       {
         recipientKey: { privateKey: openWith, publicKey: own },
         enc: exact(sealed.subarray(0, ENC_BYTES)),
-        info: RESPONSE_INFO,
+        info: ANSWER_INFO,
       },
       exact(sealed.subarray(ENC_BYTES)),
       exact(ANSWER_HEAD),

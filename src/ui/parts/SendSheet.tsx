@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Code, Sending } from '../../app/exchange-contract.ts';
 import { sending as words } from '../../copy/lead.ts';
 import { useApp } from '../app-context.tsx';
+import { CodeFigure } from './CodeFigure.tsx';
 import { CopyText } from './CopyText.tsx';
 import { Screen } from './Screen.tsx';
 import { Written } from './Written.tsx';
@@ -62,20 +63,7 @@ function Codes({ codes, title }: { codes: readonly Code[]; title: string }) {
       )}
       {codes.map((code, n) => {
         const name = words.part(n + 1, codes.length);
-        return (
-          <figure key={name} className="stack tight code" data-shown={n === shown}>
-            <svg
-              viewBox={`0 0 ${code.size} ${code.size}`}
-              role="img"
-              aria-label={`${title}. ${name}`}
-              shapeRendering="crispEdges"
-            >
-              <rect width={code.size} height={code.size} fill="#fff" />
-              <path d={code.path} fill="#000" />
-            </svg>
-            <figcaption>{name}</figcaption>
-          </figure>
-        );
+        return <CodeFigure key={name} code={code} title={title} name={name} shown={n === shown} />;
       })}
       {codes.length > 0 && (
         <div className="row not-printed">

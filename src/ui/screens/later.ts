@@ -17,3 +17,4 @@ export { Log } from './Log.tsx';
 export { Pocket } from './Pocket.tsx';
 export { Running } from './Running.tsx';
 export { SettingsScreen } from './SettingsScreen.tsx';
+export { Tell } from './Tell.tsx';

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { RESPONSE_DICTIONARY_1 } from '../../../src/domain/exchange/dictionary.ts';
 import { RESPONSE_LIMITS, type Response } from '../../../src/domain/exchange/response.ts';
 import { readResponse, responseBytes } from '../../../src/domain/exchange/response-bytes.ts';
-import { responseOf, standingOf, type Telling, untold } from '../../../src/domain/exchange/tell.ts';
+import { responseOf, standingIn, type Telling, untold } from '../../../src/domain/exchange/tell.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import {
   ALL,
@@ -172,12 +172,7 @@ describe('what goes into a response', () => {
       { at, ids: ['rated', 'edited', 'early'] },
     ];
     const all = [fresh, early, edited, rated];
-    expect(all.map((each) => standingOf(each, told))).toEqual([
-      'new',
-      'told',
-      'changed',
-      'changed',
-    ]);
+    expect(all.map(standingIn(told))).toEqual(['new', 'told', 'changed', 'changed']);
     expect(untold(all, told)).toEqual(['fresh', 'edited', 'rated']);
   });
 
