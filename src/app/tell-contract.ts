@@ -1,4 +1,5 @@
 /** What the screen may know and ask of telling the leader. Fetched when somebody wants to tell. */
+import type { StoreApi } from 'zustand/vanilla';
 import type { AnswerProblem } from '../domain/exchange/problem.ts';
 import type { Response } from '../domain/exchange/response.ts';
 import type { Telling } from '../domain/exchange/tell.ts';
@@ -68,3 +69,5 @@ export interface TellState {
   /** Through the share sheet. @returns whether it was handed on */
   shareWords(text: string): Promise<boolean>;
 }
+
+export type TellStore = StoreApi<TellState>;

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useParams } from 'wouter';
-import type { StoreApi } from 'zustand/vanilla';
-import type { Answer, TellState } from '../../app/tell-contract.ts';
+import type { Answer, TellStore } from '../../app/tell-contract.ts';
 import { common } from '../../copy/common.ts';
 import { answerProblem, tell } from '../../copy/tell.ts';
 import type { AnswerProblem } from '../../domain/exchange/problem.ts';
@@ -23,7 +22,7 @@ export function Tell() {
 }
 
 /** The machinery of telling, fetched when this page opens, with what is known of the person. */
-function useTelling(): { store?: StoreApi<TellState>; problem?: AnswerProblem } {
+function useTelling(): { store?: TellStore; problem?: AnswerProblem } {
   const app = useApp();
   const [telling, setTelling] = useState<ReturnType<typeof useTelling>>({});
   useEffect(() => {

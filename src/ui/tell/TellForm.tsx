@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { useStore } from 'zustand';
-import type { StoreApi } from 'zustand/vanilla';
-import type { Answer, PlainReason, TellingPerson, TellState } from '../../app/tell-contract.ts';
+import type { Answer, PlainReason, TellingPerson, TellStore } from '../../app/tell-contract.ts';
 import { answerProblem, tell } from '../../copy/tell.ts';
 import { day } from '../../copy/times.ts';
 import { entriesOf } from '../../domain/exchange/tell.ts';
@@ -16,7 +15,7 @@ import { TellWho } from './TellWho.tsx';
 
 interface FormProps {
   readonly programme: Programme;
-  readonly store: StoreApi<TellState>;
+  readonly store: TellStore;
   readonly touched: Touched;
   readonly onTouch: (touched: Touched) => void;
   readonly onReady: (answer: Answer) => void;

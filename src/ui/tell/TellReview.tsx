@@ -1,5 +1,4 @@
-import type { StoreApi } from 'zustand/vanilla';
-import type { Answer, TellState } from '../../app/tell-contract.ts';
+import type { Answer, TellStore } from '../../app/tell-contract.ts';
 import { answerWords, tell } from '../../copy/tell.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { Screen } from '../parts/Screen.tsx';
@@ -7,7 +6,7 @@ import { TellWays } from './TellWays.tsx';
 
 interface ReviewProps {
   readonly programme: Programme;
-  readonly store: StoreApi<TellState>;
+  readonly store: TellStore;
   readonly answer: Answer;
   readonly onBack: () => void;
 }

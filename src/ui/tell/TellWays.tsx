@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useStore } from 'zustand';
-import type { StoreApi } from 'zustand/vanilla';
-import type { Answer, TellState } from '../../app/tell-contract.ts';
+import type { Answer, TellStore } from '../../app/tell-contract.ts';
 import { answerProblem, tell } from '../../copy/tell.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { CopyText } from '../parts/CopyText.tsx';
@@ -11,7 +10,7 @@ import { TellCode } from './TellCode.tsx';
 
 interface WaysProps {
   readonly programme: Programme;
-  readonly store: StoreApi<TellState>;
+  readonly store: TellStore;
   readonly answer: Answer;
 }
 
