@@ -4,7 +4,7 @@
  */
 import type { StoreApi } from 'zustand/vanilla';
 import type { Cue, Talk } from '../domain/cues/cue.ts';
-import type { Feeling, LogEntry } from '../domain/log/entry.ts';
+import type { LogEntry } from '../domain/log/entry.ts';
 import type { Following } from '../domain/log/following.ts';
 import type { Programme } from '../domain/programme/programme.ts';
 import type { Gap, LaneName, Medium, Purpose, StateName } from '../domain/session/session.ts';
@@ -47,6 +47,8 @@ export interface Settings {
   readonly pocketCheck?: PocketRecord;
   /** Ask for the effort again, half an hour or more afterwards. Kept one way for comparison. */
   readonly askAgain?: boolean;
+  /** Id of the latest entry that the person did not want to be asked about again. */
+  readonly notAgain?: string;
   /** The person chose to go on without the pocket check. */
   readonly pocketCheckSkipped?: boolean;
 }
@@ -184,8 +186,7 @@ export interface LogState {
   readonly entries: readonly LogEntry[];
   /** An answer, a setting or a programme waits that could not be written; it is tried again. */
   readonly unsaved?: boolean;
-  feel(entryId: string, feeling: Feeling): Promise<void>;
-  /** Writes an entry down by hand, or puts the one with its id right. */
+  /** Writes an entry, or what is new about the one with its id. */
   write(entry: LogEntry): Promise<void>;
   /** For good: only on the person's own word. */
   remove(entryId: string): Promise<void>;

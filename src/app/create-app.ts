@@ -25,7 +25,7 @@ export function createApp(ports: Ports): RunningApp {
   const programmes = createProgrammes(store, queue);
   const settings = createSettings(store, queue);
   const pack = createPack(ports.pack);
-  const log = createLog(clock, store, queue);
+  const log = createLog(store, queue);
   const following = createFollowing(store, queue);
   const received = createReceived({ ports: ports.exchange, clock, programmes });
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });

@@ -2,21 +2,17 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../domain/log/entry.ts';
 import { readEntry } from '../domain/log/read-entry.ts';
 import type { LogState } from './contract.ts';
-import type { Clock, Store } from './ports.ts';
+import type { Store } from './ports.ts';
 import type { Queue } from './queue.ts';
 
 /** The finished sessions of this phone, newest first. */
-export function createLog(clock: Clock, store: Store, queue: Queue): StoreApi<LogState> {
+export function createLog(store: Store, queue: Queue): StoreApi<LogState> {
   return createStore<LogState>((set, get) => {
     const without = (entryId: string) => get().entries.filter(({ id }) => id !== entryId);
     return {
       ready: false,
       entries: [],
       unsaved: false,
-      async feel(entryId, feeling) {
-        const before = get().entries.find(({ id }) => id === entryId);
-        if (before !== undefined) await get().write({ ...before, feeling, feltAt: clock.now() });
-      },
       async write(entry) {
         set({ entries: newestFirst([...without(entry.id), entry]) });
         queue.push(() => store.putEntry(entry));

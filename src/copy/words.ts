@@ -57,4 +57,10 @@ export const PLACE: Readonly<Record<NigglePlace, string>> = {
   other: 'Somewhere else',
 };
 
+export const SEVERITY = {
+  1: 'noticed',
+  2: 'changed how I moved',
+  3: 'made me stop',
+} as const;
+
 export const SIDE = { left: 'Left', right: 'Right', both: 'Both sides' } as const;

@@ -12,13 +12,16 @@ import { Weeks } from './screens/Weeks.tsx';
 import { Start, Welcome } from './screens/Welcome.tsx';
 
 const About = later('About');
+const Again = later('Again');
 const Before = later('Before');
 const Cautions = later('Cautions');
+const EditEntry = later('EditEntry');
 const Entry = later('Entry');
 const Felt = later('Felt');
 const Install = later('Install');
 const Join = later('Join');
 const Log = later('Log');
+const NewEntry = later('NewEntry');
 const Pocket = later('Pocket');
 const Running = later('Running');
 const SettingsScreen = later('SettingsScreen');
@@ -61,7 +64,10 @@ function Screens() {
       <Route path="/run" component={Running} />
       <Route path="/pocket" component={Pocket} />
       <Route path="/cautions" component={Cautions} />
+      <Route path="/felt/:entry/again" component={Again} />
       <Route path="/felt/:entry" component={Felt} />
+      <Route path="/done/new/:id?/:week?/:session?" component={NewEntry} />
+      <Route path="/done/:entry/edit" component={EditEntry} />
       <Route path="/done/:entry" component={Entry} />
       <Route path="/done" component={Log} />
       <Route path="/join/:code?" component={Join} />

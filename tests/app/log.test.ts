@@ -107,15 +107,6 @@ describe('the log by hand', () => {
     expect(log(tab).unsaved).toBe(false);
     expect((await stored(tab)).log.map(({ id }) => id)).toEqual(['two']);
   });
-
-  it('LOG-4 an answer about an entry that was removed writes nothing', async () => {
-    const tab = await openTab();
-    await log(tab).write(entry('one'));
-    await log(tab).remove('one');
-    await log(tab).feel('one', { effort: 3 });
-    await settle();
-    expect((await stored(tab)).log).toEqual([]);
-  });
 });
 
 describe('how a programme is gone through', () => {

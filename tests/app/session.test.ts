@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { SessionStore, SessionView } from '../../src/app/contract.ts';
 import type { Store } from '../../src/app/ports.ts';
-import type { LogEntry } from '../../src/domain/log/entry.ts';
+import { withFeeling } from '../../src/domain/log/by-hand.ts';
+import type { Feeling, LogEntry } from '../../src/domain/log/entry.ts';
 import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { fail } from '../../src/domain/result.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
@@ -277,12 +278,20 @@ describe('what a screen is told', () => {
   });
 });
 
+/** How it felt, as the screen writes it. */
+async function say(tab: Tab, id: string, feeling: Feeling): Promise<void> {
+  const { entries, write } = tab.app.log.getState();
+  const entry = entries.find((each) => each.id === id);
+  if (entry === undefined) throw new Error('no such entry');
+  await write(withFeeling(entry, feeling, undefined, tab.clock.now()));
+}
+
 describe('the log', () => {
   it('LOG-4 how it felt is kept with the entry', async () => {
     const tab = await running();
     await tab.clock.pass(TOTAL + 1);
     const id = asks(tab).entryId ?? '';
-    await tab.app.log.getState().feel(id, { effort: 6, note: 'Wind' });
+    await say(tab, id, { effort: 6, note: 'Wind' });
     await settle();
     asks(tab).close();
     expect(view(tab).state).toBe('idle');
@@ -602,7 +611,7 @@ describe('storage that fails', () => {
     await tab.clock.pass(TOTAL + 1);
     full = true;
     const id = asks(tab).entryId ?? '';
-    await tab.app.log.getState().feel(id, { effort: 4 });
+    await say(tab, id, { effort: 4 });
     await settle();
     expect(tab.app.log.getState()).toMatchObject({
       unsaved: true,

@@ -184,7 +184,6 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   const log = createStore<LogState>()((set) => ({
     ready: true,
     entries: options.entries ?? [],
-    feel: later('feel'),
     write: async (entry) => {
       asked.push(['write', entry]);
       set(({ entries }) => ({ entries: [entry, ...entries.filter(({ id }) => id !== entry.id)] }));

@@ -1,15 +1,24 @@
 import { screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
+import { fieldProblem } from '../../src/copy/by-hand.ts';
 import { effortWords } from '../../src/copy/effort.ts';
 import { felt } from '../../src/copy/felt.ts';
 import { log } from '../../src/copy/log.ts';
 import { PLACE, SIDE } from '../../src/copy/words.ts';
+import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { feelingOf } from '../../src/ui/screens/Felt.tsx';
+import type { FakeApp } from '../drivers/fake-app.ts';
 import { ENTRIES } from '../drivers/gallery/states.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
 const open = (id = 'e3') => show(`/felt/${id}`, { entries: ENTRIES });
 const rating = (n: number) => screen.findByRole('radio', { name: `${n}: ${effortWords(n)}` });
+/** What was written of how it felt, by entry. */
+const said = (app: FakeApp): (readonly [string, unknown])[] =>
+  askedFor(app, 'write').map(([entry]) => {
+    const { id, feeling } = entry as LogEntry;
+    return [id, feeling];
+  });
 const press = async (name: string) => user.click(screen.getByRole('button', { name }));
 
 describe('how hard it was', () => {
@@ -35,37 +44,110 @@ describe('how hard it was', () => {
     const app = open();
     await rating(0);
     await press(felt.save);
-    expect(askedFor(app, 'feel')).toEqual([['e3', {}]]);
+    expect(said(app)).toEqual([['e3', {}]]);
   });
 
   it('UI-9 it can be left for later, and nothing is written then', async () => {
     const app = open();
     await user.click(await screen.findByRole('link', { name: felt.later }));
     expect(here()).toBe('/done');
-    expect(askedFor(app, 'feel')).toEqual([]);
+    expect(said(app)).toEqual([]);
     expect(screen.getByText(log.unrated, { exact: false })).toBeDefined();
   });
 
-  it('UI-9 effort, niggle with place and side, and note are kept as they were given', async () => {
+  it('UI-9 effort, niggle with place, side and severity, and note are kept as they were given', async () => {
     const app = open();
     await user.click(await rating(6));
     await user.click(screen.getByText(felt.niggleYes));
     await user.click(screen.getByRole('radio', { name: PLACE.shin }));
     await user.click(screen.getByRole('radio', { name: SIDE.left }));
-    await user.type(screen.getByRole('textbox'), ' Wind ');
+    await user.click(screen.getByText(felt.severities[2][0]));
+    await user.type(screen.getByLabelText(felt.note, { exact: false }), ' Wind ');
     await press(felt.save);
-    expect(askedFor(app, 'feel')).toEqual([
-      ['e3', { effort: 6, niggle: { place: 'shin', side: 'left' }, note: 'Wind' }],
+    expect(said(app)).toEqual([
+      ['e3', { effort: 6, niggle: { place: 'shin', side: 'left', severity: 2 }, note: 'Wind' }],
     ]);
   });
 
-  it('UI-9 ordinary soreness is told apart from a niggle, and is none', async () => {
+  it('FELT-1 ordinary soreness is told apart from a niggle, in words, and is none', async () => {
     const app = open();
     await rating(0);
-    expect(screen.getByText(felt.niggleNoHelp)).toBeDefined();
+    expect(screen.getByText(felt.onlySoreHelp)).toBeDefined();
+    expect(screen.getByText(felt.niggleYesHelp)).toBeDefined();
+    await user.click(screen.getByText(felt.onlySore));
+    expect(screen.queryByText(felt.where)).toBeNull();
+    await press(felt.save);
+    expect(said(app)).toEqual([['e3', { soreness: true }]]);
+  });
+
+  it('FELT-1 a niggle and ordinary soreness may come together, each in its own field', async () => {
+    const app = open();
+    await rating(0);
+    await user.click(screen.getByText(felt.niggleYes));
+    await user.click(screen.getByRole('radio', { name: PLACE.knee }));
+    await user.click(screen.getByText(felt.alsoSore));
+    await press(felt.save);
+    expect(said(app)).toEqual([['e3', { niggle: { place: 'knee' }, soreness: true }]]);
+  });
+
+  it('FELT-1 a niggle that made someone stop is answered with asking, never with going on', async () => {
+    open();
+    await rating(0);
+    await user.click(screen.getByText(felt.niggleYes));
+    expect(screen.getByText(felt.niggleDo)).toBeDefined();
+    await user.click(screen.getByText(felt.severities[3][0]));
+    expect(screen.getByText(felt.niggleStop)).toBeDefined();
+    expect(felt.niggleStop).toMatch(/doctor or physiotherapist/);
+    expect(screen.queryByText(felt.niggleDo)).toBeNull();
+  });
+
+  it('FELT-1 a place in the muscles of both sides without pain is no answer', async () => {
+    const app = open();
+    await rating(0);
     await user.click(screen.getByText(felt.niggleNo));
     await press(felt.save);
-    expect(askedFor(app, 'feel')).toEqual([['e3', {}]]);
+    expect(said(app)).toEqual([['e3', {}]]);
+  });
+
+  it('FELT-2 how much was done is shown where it is asked how hard it was', async () => {
+    open();
+    expect(await screen.findByText(/17 min of 34 min done/)).toBeDefined();
+  });
+
+  it('FELT-2 a distance is kept in whole metres; none is left out', async () => {
+    const app = open();
+    const field = await screen.findByLabelText(felt.distance);
+    await user.type(field, '2,15');
+    await press(felt.save);
+    expect(askedFor(app, 'write')[0]?.[0]).toMatchObject({ id: 'e3', distanceM: 2150 });
+  });
+
+  it('FELT-2 a distance that nobody runs is caught at the field, and nothing is written', async () => {
+    const app = open();
+    const field = (await screen.findByLabelText(felt.distance)) as HTMLInputElement;
+    // 1,060 seconds of moving.
+    await user.type(field, '42');
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+    expect(screen.getByText(fieldProblem('distance-fast'))).toBeDefined();
+    await press(felt.save);
+    expect(said(app)).toEqual([]);
+    expect(here()).toBe('/felt/e3');
+    await user.clear(field);
+    await user.type(field, 'far');
+    expect(screen.getByText(fieldProblem('distance-number'))).toBeDefined();
+    await user.clear(field);
+    expect(field.getAttribute('aria-invalid')).toBe('false');
+    await press(felt.save);
+    expect(said(app)).toHaveLength(1);
+  });
+
+  it('FELT-2 there is no effort beyond 10, and none below 0', async () => {
+    open();
+    await rating(0);
+    const numbers = [...document.querySelectorAll('.scale input')].map((input) =>
+      Number.parseInt(input.getAttribute('aria-label') ?? '', 10),
+    );
+    expect(numbers.sort((a, b) => a - b)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
   });
 
   it('UI-10 a warning sign is its own field and is answered with what to do', async () => {
@@ -74,7 +156,7 @@ describe('how hard it was', () => {
     const alert = within(screen.getByText(felt.warningDoTitle).parentElement as HTMLElement);
     for (const line of felt.warningDo) expect(alert.getByText(line)).toBeDefined();
     await press(felt.save);
-    expect(askedFor(app, 'feel')).toEqual([['e3', { warningSign: true }]]);
+    expect(said(app)).toEqual([['e3', { warningSign: true }]]);
   });
 
   it('UI-10 a warning sign in the list of sessions stays apart from niggle and note', async () => {
@@ -88,7 +170,7 @@ describe('how hard it was', () => {
     expect(((await rating(7)) as HTMLInputElement).checked).toBe(true);
     await user.click(await rating(4));
     await press(felt.save);
-    const [[, feeling] = []] = askedFor(app, 'feel');
+    const [[, feeling] = []] = said(app);
     expect(feeling).toEqual({ ...ENTRIES[1]?.feeling, effort: 4 });
   });
 
@@ -96,6 +178,8 @@ describe('how hard it was', () => {
     const none = { effort: undefined, warning: false, note: '   ' };
     expect(feelingOf({ ...none, niggle: { has: 'no' } })).toEqual({});
     expect(feelingOf({ ...none, niggle: { has: 'yes' } })).toEqual({});
+    // What was given at another time is not lost here.
+    expect(feelingOf({ ...none, effortLater: 3, niggle: {} })).toEqual({ effortLater: 3 });
   });
 });
 

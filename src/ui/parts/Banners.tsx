@@ -1,9 +1,11 @@
+import { lazy, Suspense } from 'react';
 import { Link, useLocation } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { install } from '../../copy/install.ts';
 import { length, place } from '../../copy/times.ts';
 import { unfinished as words } from '../../copy/unfinished.ts';
-import { useApp, useDevice, useLog, useSession, useUpdates } from '../app-context.tsx';
+import { useApp, useDevice, useLog, useSession, useSettings, useUpdates } from '../app-context.tsx';
+import { loadLater } from '../later.ts';
 import { CopyText } from './CopyText.tsx';
 import { isUnderWay } from './session-state.ts';
 
@@ -16,6 +18,7 @@ export function Banners() {
       <CutOff />
       <Embedded />
       <Update />
+      <Again />
     </>
   );
 }
@@ -114,4 +117,22 @@ function Update() {
       </button>
     </div>
   );
+}
+
+// Without the piece there is no question; the page stands.
+const AskAgain = lazy(() =>
+  loadLater().then(
+    (screens) => ({ default: screens.AskAgain }),
+    () => ({ default: () => null }),
+  ),
+);
+
+/** Only for those who wish it. */
+function Again() {
+  const wished = useSettings((s) => s.askAgain);
+  return wished ? (
+    <Suspense>
+      <AskAgain />
+    </Suspense>
+  ) : null;
 }

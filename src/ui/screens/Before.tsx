@@ -17,6 +17,7 @@ import { sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { StartFoot } from '../parts/StartFoot.tsx';
 import { Strip } from '../parts/Strip.tsx';
+import { WithoutApp } from '../parts/WithoutApp.tsx';
 
 /** One session before it starts. */
 export function Before() {
@@ -104,6 +105,7 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
       <Coming plan={plan} />
       <Manner medium={medium} silent={silent} />
       <Reminders programme={programme} />
+      <WithoutApp choice={choice} />
       <More choice={choice} plan={plan} />
     </Screen>
   );

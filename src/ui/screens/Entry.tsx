@@ -3,22 +3,26 @@ import { effortWords } from '../../copy/effort.ts';
 import { felt } from '../../copy/felt.ts';
 import { log } from '../../copy/log.ts';
 import { day, length, timeOfDay } from '../../copy/times.ts';
-import { PLACE, SIDE } from '../../copy/words.ts';
-import type { LogEntry } from '../../domain/log/entry.ts';
+import { PLACE, SEVERITY, SIDE } from '../../copy/words.ts';
+import type { LogEntry, Niggle } from '../../domain/log/entry.ts';
+import { kilometres } from '../../domain/log/fields.ts';
 import { msOfSeconds } from '../../domain/units.ts';
-import { useLog } from '../app-context.tsx';
+import { useApp, useLog } from '../app-context.tsx';
 import { CoveredStrip } from '../parts/CoveredStrip.tsx';
 import { comparison } from '../parts/EffortScale.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { planOf } from '../parts/plan-of.ts';
 import { timelineOf } from '../parts/plans.ts';
+import { RemoveEntry } from '../parts/RemoveEntry.tsx';
 import { Screen } from '../parts/Screen.tsx';
+import { localDate } from '../parts/today.ts';
 
 /** One session that ended. */
 export function Entry() {
   const { entry } = useParams<{ entry: string }>();
   const found = useLog((l) => l.entries.find((each) => each.id === entry));
   const ready = useLog((l) => l.ready);
+  const { clock } = useApp();
   if (found === undefined) return ready ? <NotHere /> : null;
   return (
     <Screen
@@ -29,54 +33,79 @@ export function Entry() {
       <CoveredStrip entry={found} height={110} named />
       <p className="small soft">{log.stripHelp}</p>
       <dl className="pairs">
-        {factsOf(found).map(([name, value]) => (
+        {factsOf(found, clock.zoneTime(found.startedAt).offsetMinutes).map(([name, value]) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd className="figures">{value}</dd>
           </div>
         ))}
       </dl>
-      <div>
+      <div className="row">
         <Link
           href={`/felt/${found.id}`}
           className={found.feeling.effort === undefined ? 'button primary' : 'button'}
         >
           {found.feltAt === undefined ? log.rate : log.change}
         </Link>
+        <Link href={`/done/${found.id}/edit`} className="button">
+          {log.edit}
+        </Link>
       </div>
       <details>
         <summary>{log.plan}</summary>
         <p className="written">{found.plan}</p>
       </details>
+      <RemoveEntry entry={found} />
     </Screen>
   );
 }
 
-function factsOf(entry: LogEntry): readonly (readonly [string, string])[] {
+type Fact = readonly [name: string, value: string];
+
+/** @param hereOffset minutes east of UTC that this phone's clocks showed then */
+function factsOf(entry: LogEntry, hereOffset: number): readonly Fact[] {
+  const { startedAt, offsetMinutes, zone, distanceM, editedAt } = entry;
   const plan = planOf(entry.plan);
   const done = length(msOfSeconds(entry.doneSeconds));
-  const { effort, niggle, warningSign, note } = entry.feeling;
-  const target = Math.round(entry.target / 10);
-  const facts: (readonly [string, string])[] = [
-    [log.when, timeOfDay(entry.startedAt, entry.offsetMinutes)],
+  const time = timeOfDay(startedAt, offsetMinutes);
+  const facts: Fact[] = [
+    [log.when, offsetMinutes === hereOffset ? time : log.inZone(time, zone)],
     [log.group, entry.group.name],
+    [log.how, log.hows[entry.how]],
     [log.done, plan ? log.doneOf(done, length(timelineOf(plan).total)) : done],
   ];
   if (entry.activeSeconds !== entry.doneSeconds)
     facts.push([log.active, length(msOfSeconds(entry.activeSeconds))]);
+  if (distanceM !== undefined) facts.push([log.distance, log.km(kilometres(distanceM))]);
+  facts.push(...feltFacts(entry));
+  if (editedAt !== undefined) facts.push([log.edited, day(localDate(new Date(editedAt)))]);
+  return facts;
+}
+
+function feltFacts({ feeling, target: percent }: LogEntry): readonly Fact[] {
+  const { effort, effortLater, niggle, soreness, warningSign, note } = feeling;
+  const target = Math.round(percent / 10);
+  const facts: Fact[] = [];
   if (effort !== undefined)
     facts.push([
       log.effortTitle,
       `${effort}: ${effortWords(effort)}. ${felt.target(target, effortWords(target))}. ${comparison(effort - target)}`,
     ]);
+  if (effortLater !== undefined)
+    facts.push([log.again, `${effortLater}: ${effortWords(effortLater)}.`]);
   if (warningSign === true) facts.push([log.warning, log.warningFelt]);
-  if (niggle !== undefined)
-    facts.push([
-      log.niggle,
-      niggle.side === undefined
-        ? PLACE[niggle.place]
-        : `${PLACE[niggle.place]}, ${SIDE[niggle.side].toLowerCase()}`,
-    ]);
+  if (niggle !== undefined) facts.push([log.niggle, niggleInWords(niggle)]);
+  if (soreness) facts.push([log.sore, log.soreFelt]);
   if (note !== undefined) facts.push([log.note, note]);
   return facts;
 }
+
+/** "Knee, left, changed how I moved". */
+const niggleInWords = ({ place, side, severity }: Niggle): string =>
+  [
+    PLACE[place],
+    side === undefined ? '' : SIDE[side].toLowerCase(),
+    severity === undefined ? '' : SEVERITY[severity],
+  ]
+    .filter((part) => part !== '')
+    .join(', ');

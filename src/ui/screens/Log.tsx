@@ -20,6 +20,11 @@ export function Log() {
   const rest = entries.length - shown;
   return (
     <Screen title={log.title} sub={entries.length > 0 ? log.count(entries.length) : undefined}>
+      <div>
+        <Link href="/done/new" className="button">
+          {log.add}
+        </Link>
+      </div>
       {ready && entries.length === 0 && <p>{log.empty}</p>}
       <ul className="lines">
         {entries.slice(0, shown).map((entry) => (

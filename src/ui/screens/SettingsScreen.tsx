@@ -1,4 +1,5 @@
 import { Link } from 'wouter';
+import { again } from '../../copy/again.ts';
 import { before } from '../../copy/before.ts';
 import { watching } from '../../copy/running.ts';
 import { settings as words } from '../../copy/settings.ts';
@@ -63,6 +64,17 @@ export function SettingsScreen() {
         onChange={(appearance) => void change({ appearance })}
         options={APPEARANCES.map((value) => option(value, words.appearances[value]))}
       />
+      <label className="choice start">
+        <input
+          type="checkbox"
+          checked={settings.askAgain ?? false}
+          onChange={(event) => void change({ askAgain: event.target.checked })}
+        />
+        <span>
+          {again.setting}
+          <small>{again.settingHelp}</small>
+        </span>
+      </label>
       <PocketLine />
       <InstallHint />
       <Ways />

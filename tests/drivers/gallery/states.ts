@@ -51,6 +51,22 @@ export const ENTRIES: readonly LogEntry[] = [
   ),
 ];
 
+/** One that was written down by hand, with all that can be said. */
+const WRITTEN: LogEntry = {
+  ...entry('e0', '2027-03-06', 1, 3, [[0, 1860]], 'finished', {
+    effort: 6,
+    effortLater: 5,
+    soreness: true,
+    niggle: { place: 'calf', side: 'right', severity: 2 },
+    note: 'With the group, round the sluice.',
+  }),
+  how: 'there',
+  distanceM: 3400,
+  editedAt: at,
+};
+/** The latest is half an hour old. */
+const LATER = Date.UTC(2027, 2, 8, 18, 30);
+
 function entry(
   id: string,
   localDate: string,
@@ -247,6 +263,24 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
   'done-empty': { path: '/done', options: { chosen } },
   'done-entry': { path: '/done/e2', options: { chosen, entries: ENTRIES } },
   'done-entry-warning': { path: '/done/e1', options: { chosen, entries: ENTRIES } },
+  'done-written': { path: '/done/e0', options: { chosen, entries: [WRITTEN] } },
+  'done-remove': {
+    path: '/done/e0',
+    options: { chosen, entries: [WRITTEN] },
+    press: 'Remove this session',
+  },
+  'felt-there': { path: '/felt/e0', options: { chosen, entries: [WRITTEN] } },
+  'felt-again': { path: '/felt/e3/again', options: { chosen, entries: ENTRIES } },
+  'ask-again': {
+    path: `/p/${ID}`,
+    options: { chosen, entries: ENTRIES, settings: { ...read, askAgain: true }, now: LATER },
+  },
+  'hand-new': { path: `/done/new/${ID}/2/1`, options: { chosen } },
+  'hand-edit': { path: '/done/e2/edit', options: { chosen, entries: ENTRIES } },
+  'hand-edit-written': {
+    path: '/done/e0/edit',
+    options: { chosen, entries: [WRITTEN], zone: { offsetMinutes: 0, zone: 'Europe/London' } },
+  },
   settings: { path: '/settings', options: { settings: { pocketCheck: record } } },
   'settings-watch': { path: '/settings', options: watch },
   about: { path: '/about', options: {} },
