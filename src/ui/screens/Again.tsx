@@ -72,12 +72,12 @@ export function AskAgain() {
         <strong>{again.banner(day(entry.localDate))}</strong>
       </p>
       <div className="row">
-        <Link href={`/felt/${entry.id}/again`} className="button primary">
+        <Link href={`/felt/${entry.id}/again`} className="button">
           {again.say}
         </Link>
         <button
           type="button"
-          className="button"
+          className="text-button"
           onClick={() => void app.settings.getState().change({ notAgain: entry.id })}
         >
           {again.not}

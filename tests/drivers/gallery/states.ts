@@ -62,7 +62,7 @@ const WRITTEN: LogEntry = {
   }),
   how: 'there',
   distanceM: 3400,
-  editedAt: at,
+  editedAt: Date.UTC(2027, 2, 7, 9),
 };
 /** The latest is half an hour old. */
 const LATER = Date.UTC(2027, 2, 8, 18, 30);
