@@ -70,7 +70,7 @@ async function reopened(tab: Tab, clock: HandClock): Promise<Tab> {
 }
 
 describe('sessions where clocks change', () => {
-  it('LOG-12 over midnight a session belongs to the day on which it began', async () => {
+  it('LOG-11 over midnight a session belongs to the day on which it began', async () => {
     const { tab, clock } = await phoneAt('Europe/London', '2027-06-30T22:50:00Z');
     await run(tab, 25 * 60);
     clock.turnTo('2027-06-30T23:40:00Z');
@@ -83,7 +83,7 @@ describe('sessions where clocks change', () => {
     expect(entries(tab)[1]?.doneSeconds).toBe(1500);
   });
 
-  it('LOG-12 two sessions in an hour that comes twice stay in their order, with the same local date', async () => {
+  it('LOG-11 two sessions in an hour that comes twice stay in their order, with the same local date', async () => {
     const { tab, clock } = await phoneAt('Europe/Amsterdam', '2027-10-31T00:40:00Z');
     const first = await run(tab, 60);
     clock.turnTo('2027-10-31T01:10:00Z');
@@ -98,14 +98,14 @@ describe('sessions where clocks change', () => {
     expect(entries(again).map(({ id }) => id)).toEqual([second, first]);
   });
 
-  it('LOG-12 a session across the hour that is left out in spring is as long as it was', async () => {
+  it('LOG-11 a session across the hour that is left out in spring is as long as it was', async () => {
     const { tab } = await phoneAt('America/New_York', '2027-03-14T06:50:00Z');
     await run(tab, 20 * 60);
     expect(shown(tab)).toEqual(['2027-03-14 01:50 America/New_York']);
     expect(entries(tab)[0]).toMatchObject({ doneSeconds: 1200, offsetMinutes: -300 });
   });
 
-  it('LOG-12 a flight over nine time zones keeps the local dates and the order', async () => {
+  it('LOG-11 a flight over nine time zones keeps the local dates and the order', async () => {
     const { tab, clock } = await phoneAt('Asia/Tokyo', '2027-03-08T22:00:00Z');
     const tokyo = await run(tab, 60);
     clock.goTo('Europe/London');
@@ -125,7 +125,7 @@ describe('sessions where clocks change', () => {
     expect(entries(again)[2]).toMatchObject({ localDate: '2027-03-09', offsetMinutes: 540 });
   });
 
-  it('LOG-12 crossing the date line eastwards, a later session may have the earlier date', async () => {
+  it('LOG-11 crossing the date line eastwards, a later session may have the earlier date', async () => {
     const { tab, clock } = await phoneAt('Pacific/Auckland', '2027-03-08T20:00:00Z');
     const there = await run(tab, 60);
     clock.goTo('Pacific/Honolulu');
@@ -138,7 +138,7 @@ describe('sessions where clocks change', () => {
     expect(entries(tab).map(({ id }) => id)).toEqual([back, there]);
   });
 
-  it('LOG-12 what is written by hand at home falls between what was run abroad', async () => {
+  it('LOG-11 what is written by hand at home falls between what was run abroad', async () => {
     const { tab, clock } = await phoneAt('Asia/Tokyo', '2027-03-08T22:00:00Z');
     const first = await run(tab, 60);
     clock.goTo('Europe/London');
@@ -160,7 +160,7 @@ describe('sessions where clocks change', () => {
     expect(entries(again).map(({ id }) => id)).toEqual([last, 'hand', first]);
   });
 
-  it('LOG-12 a time put right is by the clocks of the place where the session began', async () => {
+  it('LOG-11 a time put right is by the clocks of the place where the session began', async () => {
     const { tab, clock } = await phoneAt('Asia/Tokyo', '2027-03-08T22:00:00Z');
     await run(tab, 60);
     clock.goTo('Europe/London');
@@ -174,7 +174,7 @@ describe('sessions where clocks change', () => {
     expect(entries(tab)[0]?.startedAt).toBe(Date.parse('2027-03-08T21:30:00Z'));
   });
 
-  it('LOG-12 a clock that was put back never moves what was done before it', async () => {
+  it('LOG-11 a clock that was put back never moves what was done before it', async () => {
     const { tab, clock } = await phoneAt('Europe/London', '2027-03-08T10:00:00Z');
     const before = await run(tab, 60);
     const kept = entries(tab)[0];

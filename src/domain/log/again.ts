@@ -1,4 +1,4 @@
-import type { Feeling, LogEntry } from './entry.ts';
+import type { LogEntry } from './entry.ts';
 
 /**
  * A rating after a pause: about 30 min after the end, so that the last part does not stand for
@@ -36,13 +36,3 @@ export function askAgainOf(
   const since = now - Math.max(end, feltAt);
   return since >= AGAIN_AFTER_MS && since <= AGAIN_WITHIN_MS ? latest : undefined;
 }
-
-/**
- * The rating to compare sessions by. One way per person: the time of asking shifts the answer
- * (Roos 2018, Int J Sports Physiol Perform 13(8):1042-9), so the other is only taken where the
- * person's own way has none.
- *
- * @param later whether this person is asked again after a pause
- */
-export const ratingOf = ({ effort, effortLater }: Feeling, later: boolean): number | undefined =>
-  later ? (effortLater ?? effort) : (effort ?? effortLater);

@@ -1,6 +1,5 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { askAgainOf, ratingOf } from '../../../src/domain/log/again.ts';
+import { askAgainOf } from '../../../src/domain/log/again.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ABOUT, NINE_O_CLOCK } from '../../drivers/sessions.ts';
 
@@ -61,28 +60,5 @@ describe('the effort asked again', () => {
     const later = entry({ id: 'two', startedAt: NINE_O_CLOCK + 100 * MINUTE });
     expect(asked(now, later, entry())).toBeUndefined();
     expect(asked(now)).toBeUndefined();
-  });
-
-  it('LOG-11 sessions are compared by the way that the person chose; the other only fills a gap', () => {
-    expect(ratingOf({ effort: 6, effortLater: 5 }, false)).toBe(6);
-    expect(ratingOf({ effort: 6, effortLater: 5 }, true)).toBe(5);
-    expect(ratingOf({ effort: 6 }, true)).toBe(6);
-    expect(ratingOf({ effortLater: 5 }, false)).toBe(5);
-    expect(ratingOf({}, true)).toBeUndefined();
-    const rating = fc.option(fc.integer({ min: 0, max: 10 }), { nil: undefined });
-    fc.assert(
-      fc.property(rating, rating, fc.boolean(), (effort, effortLater, later) => {
-        const given = [effort, effortLater].filter((each) => each !== undefined);
-        const found = ratingOf(
-          {
-            ...(effort === undefined ? {} : { effort }),
-            ...(effortLater === undefined ? {} : { effortLater }),
-          },
-          later,
-        );
-        expect(found === undefined).toBe(given.length === 0);
-        if (found !== undefined) expect(given).toContain(found);
-      }),
-    );
   });
 });
