@@ -14,6 +14,7 @@ import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
 import type { Clock } from './ports.ts';
 import type { TellState } from './tell-contract.ts';
+import type { Records } from './records-contract.ts';
 import type { WorkshopState } from './workshop-contract.ts';
 
 /** Which session: week and session count from 1. */
@@ -266,4 +267,6 @@ export interface App {
   readonly workshop: () => Promise<StoreApi<WorkshopState>>;
   /** Fetched when somebody wants to tell their leader something; rejects and may be asked again. */
   readonly telling: () => Promise<StoreApi<TellState>>;
+  /** Calendar, log files, backup and restore; as the workshop, fetched when first asked for. */
+  readonly records: () => Promise<Records>;
 }

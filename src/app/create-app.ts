@@ -31,6 +31,16 @@ export function createApp(ports: Ports): RunningApp {
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
+  const records = once(async () =>
+    (await import('./records.ts')).openRecords({
+      ...ports,
+      programmes,
+      settings,
+      log,
+      following,
+      received,
+    }),
+  );
   const workshop = once(async () => (await import('./workshop/workshop.ts')).openWorkshop(ports));
   const telling = once(async () =>
     (await import('./tell.ts')).openTelling({ ...ports, programmes, log }),
@@ -75,6 +85,7 @@ export function createApp(ports: Ports): RunningApp {
     publishing,
     workshop,
     telling,
+    records,
     clock,
     newId: ports.newId,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),

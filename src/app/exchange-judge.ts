@@ -34,7 +34,7 @@ async function verifiedKeys(
 }
 
 /** The sender of a programme, its signatures verified. A wrong one is a reason to take nothing. */
-async function senderOf(
+export async function senderOf(
   incoming: Incoming,
   verifier: Verifier,
 ): Promise<Result<Sender, ExchangeProblem>> {

@@ -6,6 +6,7 @@ import type { Result } from '../domain/result.ts';
 import type { Sheet } from '../domain/workshop/sheet.ts';
 import type { Code, Sent } from './exchange-contract.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
+import type { RecordsStore } from './records-contract.ts';
 
 export interface Verifier {
   /** Whether a signature is right. `not-secure`: this page may not ask, so nobody can tell. */
@@ -113,6 +114,7 @@ export interface ExchangePorts {
     bytes: Uint8Array<ArrayBuffer>,
   ) => Promise<Result<Uint8Array<ArrayBuffer>, 'seal' | 'not-secure'>>;
   readonly words: Words;
+  readonly records: RecordsStore;
   /** The address of the app, without its fragment. */
   readonly address: () => string;
 }

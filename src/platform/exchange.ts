@@ -3,6 +3,7 @@ import { createCodes } from './codes/index.ts';
 import { createExchangeStore, createKeys, createVerifier } from './keys/index.ts';
 import { createWords } from './share/words.ts';
 import type { Connection } from './store/connection.ts';
+import { createRecordsStore } from './store/records.ts';
 import { createSheetStore } from './store/sheets.ts';
 
 /** Keys, codes, what came and went and what is being written, over the phone's database. */
@@ -14,5 +15,6 @@ export const createExchangePorts = (connection: Connection): ExchangePorts => ({
   sheets: createSheetStore(connection),
   seal: async (key, bytes) => (await import('./keys/seal.ts')).sealFor(key, bytes),
   words: createWords(),
+  records: createRecordsStore(connection),
   address: () => globalThis.location?.href.replace(/#.*$/, '') ?? '',
 });

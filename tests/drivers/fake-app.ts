@@ -19,6 +19,7 @@ import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import type { PublishingState, ReceivedState } from '../../src/app/exchange-contract.ts';
 import { hearPiece } from '../../src/app/hearing.ts';
 import { once } from '../../src/app/once.ts';
+import type { Records } from '../../src/app/records-contract.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import type { Following } from '../../src/domain/log/following.ts';
@@ -36,6 +37,7 @@ import {
   type TellingSeen,
   type TellingWish,
 } from './exchange/memory-telling.ts';
+import { fakeRecords } from './records/fake-records.ts';
 import { fakeWorkshop } from './workshop/workshop.ts';
 
 const read = readProgramme(DEMO_PROGRAMME_TEXT);
@@ -103,6 +105,7 @@ export interface FakeOptions {
   readonly received?: Partial<ReceivedState>;
   readonly publishing?: Partial<PublishingState>;
   readonly exporter?: Partial<Exporter>;
+  readonly records?: Partial<Records>;
   /** What "hear it" is composed from; without it only the words are there. */
   readonly voice?: VoicePack | undefined;
   /** Programmes in writing, kept as `sheet-1` and on; the workshop over them is the real one. */
@@ -238,6 +241,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     workshop: () => workshop,
     telling: once(() => memoryTelling({ programmes, log }, options.telling ?? {}, told)),
     told,
+    records: async () => fakeRecords(noted, options.records),
     asked,
   };
 }

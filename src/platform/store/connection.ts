@@ -25,6 +25,11 @@ export interface Connection {
     job: (tx: Transaction) => Promise<T>,
     strict?: boolean,
   ): Promise<Result<T, StoreProblem>>;
+  /** Reads some of the stores that are there, whatever version made them. */
+  readWith<T>(
+    pick: (there: readonly string[]) => readonly string[],
+    job: (tx: Transaction, names: readonly string[]) => Promise<T>,
+  ): Promise<Result<T, StoreProblem>>;
   /** Every record of every store that is there, whatever version made it. */
   readEverything(): Promise<Result<Readonly<Record<string, readonly unknown[]>>, StoreProblem>>;
   close(): void;
@@ -123,6 +128,8 @@ export function connect(name = 'towpath'): Connection {
     },
     read: (stores, job) => run(stores, 'readonly', false, job),
     readEverything: () => run('all', 'readonly', false, everything),
+    readWith: (pick, job) =>
+      run('all', 'readonly', false, (tx) => job(tx, pick([...tx.objectStoreNames]))),
     write: (stores, job, strict = false) => run(stores, 'readwrite', strict, job),
     close: forget,
   };

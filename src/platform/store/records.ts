@@ -1,0 +1,61 @@
+import type { RecordsStore } from '../../app/records-contract.ts';
+import type { Row, Stores } from '../../domain/exchange/backup.ts';
+import { type Connection, Refusal } from './connection.ts';
+import type { StoreName, Transaction } from './schema.ts';
+
+/** What a restore reads and writes, in one transaction. */
+const RESTORED: StoreName[] = [
+  'programmes',
+  'choices',
+  'settings',
+  'log',
+  'following',
+  'people',
+  'sheets',
+  'sent',
+];
+
+/** idb's types cannot follow a store's name through a list of names. */
+interface Records {
+  readonly keyPath: string | null;
+  getAll(): Promise<unknown[]>;
+  getAllKeys(): Promise<IDBValidKey[]>;
+  put(value: unknown, key?: string): Promise<unknown>;
+}
+const storeOf = (tx: Transaction, name: string): Records =>
+  tx.objectStore(name as StoreName) as unknown as Records;
+
+async function rowsOf(tx: Transaction, names: readonly string[]): Promise<Stores> {
+  const stores = await Promise.all(
+    names.map(async (name) => {
+      const store = storeOf(tx, name);
+      const [keys, values] = await Promise.all([store.getAllKeys(), store.getAll()]);
+      return [name, values.map((value, n): Row => [String(keys[n]), value])] as const;
+    }),
+  );
+  return Object.fromEntries(stores);
+}
+
+/** Everything that can be kept elsewhere, whatever version wrote it; restored all or nothing. */
+export const createRecordsStore = (connection: Connection): RecordsStore => ({
+  everything: () =>
+    connection.readWith((names) => names.filter((name) => !LEFT_ALONE.has(name)), rowsOf),
+  change: (job) =>
+    connection.write(
+      RESTORED,
+      async (tx) => {
+        const made = job(await rowsOf(tx, RESTORED));
+        for (const { store, key, value } of made.changes) {
+          if (!RESTORED.includes(store as StoreName))
+            throw new Refusal({ code: 'not-ours', detail: `store ${store}` });
+          const place = storeOf(tx, store);
+          await (place.keyPath === null ? place.put(value, key) : place.put(value));
+        }
+        return made;
+      },
+      true,
+    ),
+});
+
+/** The session under way, whose turn it is, and the leader's keys, which cannot be read out. */
+const LEFT_ALONE: ReadonlySet<string> = new Set(['journal', 'meta', 'keys']);
