@@ -18,6 +18,7 @@ export { Install } from './Install.tsx';
 export { Join } from './Join.tsx';
 export { Log } from './Log.tsx';
 export { Pocket } from './Pocket.tsx';
+export { Records } from './Records.tsx';
 export { Running } from './Running.tsx';
 export { SettingsScreen } from './SettingsScreen.tsx';
 export { Tell } from './Tell.tsx';
