@@ -13,8 +13,8 @@ import type { Ms, Percent } from '../domain/units.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
 import type { Clock } from './ports.ts';
-import type { TellState } from './tell-contract.ts';
 import type { Records } from './records-contract.ts';
+import type { TellState } from './tell-contract.ts';
 import type { WorkshopState } from './workshop-contract.ts';
 
 /** Which session: week and session count from 1. */

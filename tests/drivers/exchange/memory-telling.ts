@@ -7,6 +7,7 @@ import type { Person } from '../../../src/domain/log/person.ts';
 import { fail, ok } from '../../../src/domain/result.ts';
 import { createVerifier } from '../../../src/platform/keys/index.ts';
 import { sealFor } from '../../../src/platform/keys/seal.ts';
+import { NO_RECORDS } from '../records/no-records.ts';
 import { MemorySheets } from '../workshop/memory-sheets.ts';
 import { EVENING } from './answers.ts';
 import { NO_KEYS } from './no-keys.ts';
@@ -84,6 +85,7 @@ export function memoryTelling(
         putSent: async () => ok(undefined),
       },
       sheets: new MemorySheets(),
+      records: NO_RECORDS,
       seal: sealFor,
       words: {
         canShare: () => sheet !== undefined,
