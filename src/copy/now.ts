@@ -48,7 +48,11 @@ export const nowCopy = {
   together: 'Done together, as a group.',
   there: 'I was there',
   thereHelp: 'For a session with the group, done without this phone.',
+  startNow: 'Begin at week 1 now',
   pause: 'Take a pause',
+  pauseWhyTitle: 'Why',
+  pauseUntil: 'Until, if you know',
+  pauseUntilHelp: 'Empty: until you say that you are back.',
   resume: 'I am back',
   pauseWhy: { holiday: 'Holiday', illness: 'Illness', other: 'Something else' } satisfies Readonly<
     Record<Pause['why'], string>

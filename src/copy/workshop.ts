@@ -1,18 +1,6 @@
 /** For the leader who writes a programme: the shelf, the table, weeks and details. */
 const many = (n: number, one: string, more = `${one}s`): string => `${n} ${n === 1 ? one : more}`;
 
-const dayMonth = new Intl.DateTimeFormat('en-GB', {
-  day: 'numeric',
-  month: 'short',
-  timeZone: 'UTC',
-});
-
-/** Monday to Sunday of a week, as people write it: "1 Mar to 7 Mar". Days since 1970-01-01. */
-export const weekDates = (monday: number): string => {
-  const said = (day: number): string => dayMonth.format(day * 86_400_000);
-  return `${said(monday)} to ${said(monday + 6)}`;
-};
-
 export const shelf = {
   title: 'I lead a group',
   sub: 'Write a programme, look it through, send it. No account, no server.',

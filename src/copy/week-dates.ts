@@ -1,0 +1,11 @@
+const dayMonth = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'short',
+  timeZone: 'UTC',
+});
+
+/** Monday to Sunday of a week, as people write it: "1 Mar to 7 Mar". Days since 1970-01-01. */
+export const weekDates = (monday: number): string => {
+  const said = (day: number): string => dayMonth.format(day * 86_400_000);
+  return `${said(monday)} to ${said(monday + 6)}`;
+};
