@@ -1,5 +1,6 @@
 export const groups = {
   title: 'Choose a group',
+  find: 'Find my group by a few questions',
   lead: 'Take the one that sounds like today, not like next month. You can change at any time, and nothing is lost.',
   choose: (name: string): string => `Choose ${name}`,
   chosen: 'Your group',

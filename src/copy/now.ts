@@ -48,6 +48,13 @@ export const nowCopy = {
   together: 'Done together, as a group.',
   there: 'I was there',
   thereHelp: 'For a session with the group, done without this phone.',
+  ways: {
+    all: 'More of this programme',
+    back: 'Look back',
+    event: 'Towards the event',
+    tell: 'Tell the leader',
+    records: 'Keep and move',
+  },
   startNow: 'Begin at week 1 now',
   pause: 'Take a pause',
   pauseWhyTitle: 'Why',

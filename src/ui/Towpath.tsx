@@ -4,27 +4,11 @@ import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
 import { common } from '../copy/common.ts';
 import { AppProvider, useApp, useProgrammes, useSettings } from './app-context.tsx';
-import { later, loadLater, Workshop } from './later.ts';
-import { NotHere } from './parts/NotHere.tsx';
+import { LaterScreens, loadLater } from './later.ts';
 import { isOver, isUnderWay } from './parts/session-state.ts';
 import { Groups } from './screens/Groups.tsx';
 import { Weeks } from './screens/Weeks.tsx';
 import { Start, Welcome } from './screens/Welcome.tsx';
-
-const About = later('About');
-const Again = later('Again');
-const Before = later('Before');
-const Cautions = later('Cautions');
-const EditEntry = later('EditEntry');
-const Entry = later('Entry');
-const Felt = later('Felt');
-const Install = later('Install');
-const Join = later('Join');
-const Log = later('Log');
-const NewEntry = later('NewEntry');
-const Pocket = later('Pocket');
-const Running = later('Running');
-const SettingsScreen = later('SettingsScreen');
 
 /** All screens over one app. Addresses live in the fragment: any host and path will do. */
 export function Towpath({ app }: { app: App }) {
@@ -59,23 +43,8 @@ function Screens() {
       <Route path="/" component={Start} />
       <Route path="/start" component={Welcome} />
       <Route path="/p/:id/groups" component={Groups} />
-      <Route path="/p/:id/:week/:session" component={Before} />
       <Route path="/p/:id" component={Weeks} />
-      <Route path="/run" component={Running} />
-      <Route path="/pocket" component={Pocket} />
-      <Route path="/cautions" component={Cautions} />
-      <Route path="/felt/:entry/again" component={Again} />
-      <Route path="/felt/:entry" component={Felt} />
-      <Route path="/done/new/:id?/:week?/:session?" component={NewEntry} />
-      <Route path="/done/:entry/edit" component={EditEntry} />
-      <Route path="/done/:entry" component={Entry} />
-      <Route path="/done" component={Log} />
-      <Route path="/join/:code?" component={Join} />
-      <Route path="/lead/*?" component={Workshop} />
-      <Route path="/settings" component={SettingsScreen} />
-      <Route path="/about" component={About} />
-      <Route path="/install" component={Install} />
-      <Route component={NotHere} />
+      <Route component={LaterScreens} />
     </Switch>
   );
 }

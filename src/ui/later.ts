@@ -1,4 +1,4 @@
-import { type ComponentType, lazy } from 'react';
+import { lazy, useEffect, useState } from 'react';
 
 type Later = typeof import('./screens/later.ts');
 
@@ -13,11 +13,19 @@ export function loadLater(): Promise<Later> {
   return asked;
 }
 
-/** One of those screens, fetched when it is needed at the latest. */
-export const later = (name: keyof Later): ComponentType =>
-  lazy(async () => ({ default: (await loadLater())[name] }));
+/** Those screens, fetched when one is needed at the latest. */
+export const LaterScreens = lazy(async () => ({ default: (await loadLater()).LaterScreens }));
 
-/** The leader's workshop: a piece that those who only take part never open. */
-export const Workshop = lazy(async () => ({
-  default: (await import('./workshop/index.ts')).Workshop,
-}));
+/** Them with what they bring to the first pages; undefined until they are there. */
+export function useLater(): Later | undefined {
+  const [later, setLater] = useState<Later>();
+  useEffect(
+    () =>
+      void loadLater().then(
+        (made) => setLater(() => made),
+        () => undefined,
+      ),
+    [],
+  );
+  return later;
+}

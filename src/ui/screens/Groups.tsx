@@ -1,4 +1,4 @@
-import { useLocation, useParams } from 'wouter';
+import { Link, useLocation, useParams } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { groups } from '../../copy/groups.ts';
 import { minutes, sentence } from '../../copy/times.ts';
@@ -23,6 +23,9 @@ export function Groups() {
   return (
     <Screen title={groups.title} sub={programme.title} back={{ href: '/start', name: common.back }}>
       <p>{groups.lead}</p>
+      <Link href={`/p/${programme.id}/find`} className="text-button">
+        {groups.find}
+      </Link>
       <ul className="lines">
         {programme.groups.map((group) => (
           <li key={group.id}>

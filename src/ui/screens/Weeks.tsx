@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { Link, Redirect, useParams } from 'wouter';
 import { cameLine } from '../../copy/came.ts';
 import { day, minutes, sentence } from '../../copy/times.ts';
@@ -6,6 +7,7 @@ import { stripInWords } from '../../copy/words.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
 import { useLog, useProgrammes, useReceived } from '../app-context.tsx';
+import { useLater } from '../later.ts';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { finishedSessions, nextSession, sessionKey } from '../parts/next-session.ts';
@@ -19,6 +21,7 @@ export function Weeks() {
   const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
   const chosen = useProgrammes((p) => (id === undefined ? undefined : p.chosen[id]));
   const entries = useLog((l) => l.entries);
+  const later = useLater();
   if (programme === undefined) return <NotHere />;
   const group = programme.groups.find((each) => each.id === chosen);
   if (group === undefined) return <Redirect to={`/p/${programme.id}/groups`} replace />;
@@ -32,12 +35,18 @@ export function Weeks() {
         </>
       }
     >
-      <Next programme={programme} group={group} finished={finished} />
+      {later === undefined ? (
+        <Next programme={programme} group={group} finished={finished} />
+      ) : (
+        <later.NowCard programme={programme} group={group.id} />
+      )}
       <ol className="lines weeks">
         {programme.weeks.map((_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a week is its number
           <li key={i}>
-            <WeekRow programme={programme} group={group} number={i + 1} finished={finished} />
+            <WeekRow programme={programme} group={group} number={i + 1} finished={finished}>
+              {later && <later.WeekTag programme={programme} group={group.id} week={i + 1} />}
+            </WeekRow>
           </li>
         ))}
       </ol>
@@ -49,6 +58,7 @@ export function Weeks() {
           {weeks.others}
         </Link>
       </div>
+      {later && <later.Ways programme={programme} />}
       <Goal programme={programme} />
     </Screen>
   );
@@ -85,7 +95,13 @@ function Next({ programme, group, finished }: Of) {
   );
 }
 
-function WeekRow({ programme, group, number, finished }: Of & { number: number }) {
+interface RowProps extends Of {
+  readonly number: number;
+  /** How the week stands. */
+  readonly children?: ReactNode;
+}
+
+function WeekRow({ programme, group, number, finished, children }: RowProps) {
   const week = programme.weeks[number - 1];
   const sessions = sessionsOf(programme, group.id, number);
   if (week === undefined) return null;
@@ -101,6 +117,7 @@ function WeekRow({ programme, group, number, finished }: Of & { number: number }
           <span className="for-readers">{weeks.week(number)}: </span>
           {week.focus}
         </h2>
+        {children}
         <p className="small soft">
           {weeks.perWeek(week.timesPerWeek.min, week.timesPerWeek.max)}.{' '}
           <EffortLine target={week.effort} />.
