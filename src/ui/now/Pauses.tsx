@@ -28,7 +28,7 @@ export function Pauses({ situation, now }: { situation: Situation; now: Now }) {
   if (now.stage === 'through') return null;
   return (
     <>
-      {now.late !== undefined && (
+      {(now.late !== undefined || now.start !== undefined) && (
         <div>
           <button
             type="button"
