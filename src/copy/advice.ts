@@ -55,14 +55,14 @@ const SEEN: Readonly<Record<FindingCode, (detail: Detail) => string>> = {
     `The same niggle, ${where(d)}, came twice in ${text(d, 'days')} days, and the days of rest are over.`,
   'niggle-moved': (d) => `On ${day(text(d, 'date'))} a niggle, ${where(d)}, changed how you moved.`,
   'much-harder': (d) =>
-    `${count(d.times, 'session')} of your last ${text(d, 'of')} felt ${text(d, 'points')} points or more harder than meant.`,
+    `${text(d, 'times')} of your last ${text(d, 'of')} sessions felt ${text(d, 'points')} points or more harder than meant.`,
   'still-harder': (d) =>
-    `You repeated the week, and ${count(d.times, 'session')} of the last ${text(d, 'of')} still felt ${text(d, 'points')} points or more harder than meant.`,
+    `You repeated the week, and ${text(d, 'times')} of the last ${text(d, 'of')} sessions still felt ${text(d, 'points')} points or more harder than meant.`,
   'still-cut-short': (d) =>
-    `You repeated the week, and ${count(d.times, 'session')} of the last ${text(d, 'of')} still ended early.`,
+    `You repeated the week, and ${text(d, 'times')} of the last ${text(d, 'of')} sessions still ended early.`,
   harder: (d) =>
-    `${count(d.times, 'session')} of your last ${text(d, 'of')} felt ${text(d, 'points')} points or more harder than meant.`,
-  'cut-short': (d) => `${count(d.times, 'session')} of your last ${text(d, 'of')} ended early.`,
+    `${text(d, 'times')} of your last ${text(d, 'of')} sessions felt ${text(d, 'points')} points or more harder than meant.`,
+  'cut-short': (d) => `${text(d, 'times')} of your last ${text(d, 'of')} sessions ended early.`,
   away: (d) =>
     d.why === 'gap'
       ? `It has been ${count(d.days, 'day')} without a session, and that happens.`
@@ -76,11 +76,12 @@ const SEEN: Readonly<Record<FindingCode, (detail: Detail) => string>> = {
   'one-harder': (d) =>
     `One session felt ${text(d, 'points')} points or more harder than meant: a bad night, heat or hills can do that.`,
   'easier-but': (d) =>
-    `${count(d.times, 'session')} of your last ${text(d, 'of')} felt ${text(d, 'points')} points or more easier than meant.`,
-  'as-meant': () => 'Your last sessions felt about as they were meant.',
+    `${text(d, 'times')} of your last ${text(d, 'of')} sessions felt ${text(d, 'points')} points or more easier than meant.`,
+  'as-meant': (d) =>
+    `Your last sessions felt about as they were meant; ${count(d.ordinary, 'point')} more or less is ordinary.`,
   'few-rated': () => 'Few sessions say yet how hard they felt.',
   easier: (d) =>
-    `${count(d.times, 'session')} of your last ${text(d, 'of')} felt ${text(d, 'points')} points or more easier than meant, and none harder.`,
+    `${text(d, 'times')} of your last ${text(d, 'of')} sessions felt ${text(d, 'points')} points or more easier than meant, and none harder.`,
 };
 
 interface Said {

@@ -22,7 +22,7 @@ import {
   repeatMove,
   stepUpMove,
 } from './moves.ts';
-import { nowOf } from './now.ts';
+import { nowIn } from './now.ts';
 import { type Rating, restOn } from './rest.ts';
 import { rule } from './rules.ts';
 import type { Situation } from './situation.ts';
@@ -57,6 +57,15 @@ export interface Advice {
 }
 
 const AGREE: Detail = { times: rule('agree'), of: rule('latest'), points: rule('harder') };
+
+/** Changes of mind that take as many sessions as any judgement does. */
+const AGREEING: ReadonlySet<Mind> = new Set([
+  'harder-twice',
+  'easier-often',
+  'as-meant',
+  'to-the-end',
+  'too-hard-there',
+]);
 
 /** What would change each answer. */
 const CHANGES: Readonly<Record<FindingCode, readonly Mind[]>> = {
@@ -121,7 +130,7 @@ function againstMore(situation: Situation, course: Course): string | undefined {
 /** What is seen when nothing asks for less. */
 function steadyFinding(situation: Situation, course: Course, rating: Rating): Finding {
   if (course.done.length === 0) return finding('starting');
-  if (nowOf(situation, rating).stage === 'through') return finding('through');
+  if (nowIn(situation, course, rating).stage === 'through') return finding('through');
   const easier = easierTimes(situation, course, rating);
   if (easier !== undefined) {
     const detail = { ...easier, points: rule('harder') };
@@ -132,7 +141,9 @@ function steadyFinding(situation: Situation, course: Course, rating: Rating): Fi
       : finding('easier-but', { ...detail, against, longest });
   }
   const rated = ratedCount(situation, course, rating);
-  return rated < rule('agree') ? finding('few-rated', { rated }) : finding('as-meant', { rated });
+  return rated < rule('agree')
+    ? finding('few-rated', { rated })
+    : finding('as-meant', { rated, ordinary: rule('ordinary') });
 }
 
 function restFindings(situation: Situation, rating: Rating): readonly Finding[] {
@@ -153,7 +164,7 @@ const changesOf = ({ code, detail }: Finding): Advice['changes'] =>
 
 /** The numbers of a change of mind that are not those of what was seen. */
 function needs(mind: Mind): Detail {
-  if (mind === 'harder-twice' || mind === 'as-meant' || mind === 'easier-often') return AGREE;
+  if (AGREEING.has(mind)) return AGREE;
   return mind === 'days-without' ? { days: rule('niggleAgain') } : {};
 }
 

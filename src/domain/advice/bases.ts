@@ -1,8 +1,7 @@
-import type { LogEntry } from '../log/entry.ts';
 import type { Decision } from '../log/following.ts';
 import { wasAway } from './away.ts';
 import { type Day, dayIn, mondayOf } from './days.ts';
-import type { Situation } from './situation.ts';
+import type { Done, Situation } from './situation.ts';
 
 /** From the week of this Monday on, weeks of the programme follow each other from `week`. */
 export interface Base {
@@ -11,12 +10,6 @@ export interface Base {
   readonly why: 'start' | 'entry' | 'decision' | 're-entry';
   /** Sessions from here on are those of this time through the weeks. */
   readonly from: Day;
-}
-
-/** An entry with its day. */
-export interface Done {
-  readonly day: Day;
-  readonly entry: LogEntry;
 }
 
 /** The programme's week (from 1, and on past its end) in the week of a Monday, by some bases. */

@@ -1,21 +1,13 @@
-import type { LogEntry, Niggle } from '../log/entry.ts';
+import type { Niggle } from '../log/entry.ts';
 import type { Course } from './course.ts';
 import { type Day, dayIn, isoDate } from './days.ts';
 import { type Finding, finding } from './finding.ts';
 import { rule } from './rules.ts';
-import { byTime, type Situation } from './situation.ts';
+import { between, inOrder, type Situation } from './situation.ts';
 
 interface Felt {
   readonly day: Day;
   readonly niggle: Niggle;
-}
-
-/** Entries of all programmes up to today: there is one body. */
-function entriesUntil({ entries }: Situation, today: Day): readonly [Day, LogEntry][] {
-  return [...entries].sort(byTime).flatMap((entry): [Day, LogEntry][] => {
-    const day = dayIn(entry.localDate);
-    return day === undefined || day > today ? [] : [[day, entry]];
-  });
 }
 
 /** The last day on which the person said that they had asked. What was said to them is not kept. */
@@ -29,9 +21,9 @@ function cleared({ following }: Situation, today: Day): Day {
 
 /** The day of the last warning sign, asked about since or not. */
 export function lastSign(situation: Situation, today: Day): Day | undefined {
-  return entriesUntil(situation, today).findLast(
-    ([, { feeling }]) => feeling.warningSign === true,
-  )?.[0];
+  return inOrder(situation.entries).findLast(
+    ({ day, entry }) => day <= today && entry.feeling.warningSign === true,
+  )?.day;
 }
 
 function signs(situation: Situation, today: Day): readonly Finding[] {
@@ -47,20 +39,29 @@ const SIDES = { left: 1, right: 2, both: 3 } as const;
 const isSame = (a: Niggle, b: Niggle): boolean =>
   a.place === b.place && (SIDES[a.side ?? 'both'] & SIDES[b.side ?? 'both']) !== 0;
 
-/** The niggle that was felt most often, twice or more within 14 days up to today. */
-function repeated(felt: readonly Felt[], today: Day): readonly Felt[] {
-  const lately = felt.filter(({ day }) => today - day <= rule('niggleAgain'));
-  const groups = lately.map(({ niggle }) => lately.filter((other) => isSame(niggle, other.niggle)));
-  const often = groups.filter((group) => new Set(group).size >= 2);
-  const worst = (group: readonly Felt[]): number =>
-    group.length * 10 + Math.max(...group.map(({ niggle }) => niggle.severity ?? 2));
-  return often.sort((a, b) => worst(b) - worst(a))[0] ?? [];
+/**
+ * Each niggle that was felt twice or more: the last time within 14 days of today, the others
+ * within 14 days before it.
+ */
+function repeated(felt: readonly Felt[], today: Day): readonly (readonly Felt[])[] {
+  const window = rule('niggleAgain');
+  return felt
+    .filter(({ day }) => today - day <= window)
+    .filter(({ niggle }, n, lately) =>
+      lately.slice(n + 1).every((later) => !isSame(niggle, later.niggle)),
+    )
+    .map((last) => {
+      const before = felt.slice(0, felt.indexOf(last) + 1);
+      return before.filter(
+        ({ day, niggle }) => last.day - day <= window && isSame(niggle, last.niggle),
+      );
+    })
+    .filter((same) => same.length >= 2);
 }
 
-function again(felt: readonly Felt[], today: Day, since: Day): readonly Finding[] {
-  const same = repeated(felt, today);
+function again(same: readonly Felt[], today: Day, since: Day): Finding | undefined {
   const last = same.at(-1);
-  if (last === undefined) return [];
+  if (last === undefined) return undefined;
   const { place, side } = last.niggle;
   const detail = {
     place,
@@ -73,10 +74,10 @@ function again(felt: readonly Felt[], today: Day, since: Day): readonly Finding[
   const isSlight = same.every(({ niggle }) => niggle.severity === 1);
   const isAsked = since > last.day;
   if (!isAsked && (!isSlight || same.length >= rule('niggleOften')))
-    return [finding('niggle-back', detail)];
+    return finding('niggle-back', detail);
   const until = last.day + rule('niggleRest') + 1;
-  if (today < until) return [finding('niggle-twice', { ...detail, until: isoDate(until) })];
-  return [finding('niggle-eased', detail)];
+  if (today < until) return finding('niggle-twice', { ...detail, until: isoDate(until) });
+  return finding('niggle-eased', detail);
 }
 
 /** One niggle alone, by what it did. */
@@ -93,20 +94,22 @@ function alone(felt: readonly Felt[], today: Day): readonly Finding[] {
 }
 
 /** Whether any niggle was felt within 14 days, whatever it did. */
-export const hasNiggle = (situation: Situation, today: Day): boolean =>
-  entriesUntil(situation, today).some(
-    ([day, { feeling }]) => feeling.niggle !== undefined && today - day <= rule('niggleAgain'),
+export const hasNiggle = ({ entries }: Situation, today: Day): boolean =>
+  between(entries, today - rule('niggleAgain'), today).some(
+    ({ entry }) => entry.feeling.niggle !== undefined,
   );
 
-/** Warning signs and niggles. Ordinary soreness is none. */
+/** Warning signs and niggles, of all programmes: there is one body. Ordinary soreness is none. */
 export function bodyFindings(situation: Situation, { today }: Course): readonly Finding[] {
-  const felt = entriesUntil(situation, today).flatMap(([day, { feeling }]): Felt[] =>
-    feeling.niggle === undefined ? [] : [{ day, niggle: feeling.niggle }],
-  );
+  const from = today - 2 * rule('niggleAgain');
+  const felt = between(situation.entries, from, today).flatMap(({ day, entry }): Felt[] => {
+    const { niggle } = entry.feeling;
+    return niggle === undefined ? [] : [{ day, niggle }];
+  });
   const since = cleared(situation, today);
   return [
     ...signs(situation, today),
-    ...again(felt, today, since),
+    ...repeated(felt, today).flatMap((same) => again(same, today, since) ?? []),
     ...alone([...felt].reverse(), today),
   ];
 }

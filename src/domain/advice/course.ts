@@ -1,9 +1,9 @@
 import type { Decision, Pause } from '../log/following.ts';
-import { idleBetween, pausedDays, wasAway, wasIll } from './away.ts';
-import { type Base, basesOf, type Done, startOf, weekAt } from './bases.ts';
+import { idleBetween, pausedDays, wasIll } from './away.ts';
+import { type Base, basesOf, startOf, weekAt } from './bases.ts';
 import { type Day, dayIn, mondayOf } from './days.ts';
 import { rule } from './rules.ts';
-import { byTime, counts, enoughOf, type Situation } from './situation.ts';
+import { counts, type Done, enoughOf, inOrder, type Situation } from './situation.ts';
 
 /** Where to come back in after days without a session. */
 export interface ReEntry {
@@ -39,16 +39,12 @@ export interface Course {
   readonly upcoming?: DayDecision;
 }
 
-/** Entries of a programme up to a day, in order. */
-export function doneUntil({ programme, entries }: Situation, until: Day): readonly Done[] {
-  return entries
-    .filter((entry) => entry.programme.id === programme.id && counts(programme, entry))
-    .sort(byTime)
-    .flatMap((entry) => {
-      const day = dayIn(entry.localDate);
-      return day === undefined || day > until ? [] : [{ day, entry }];
-    });
-}
+/** Entries of a programme that count, up to a day, in order. */
+const doneUntil = ({ programme, entries }: Situation, until: Day): readonly Done[] =>
+  inOrder(entries).filter(
+    ({ day, entry }) =>
+      day <= until && entry.programme.id === programme.id && counts(programme, entry),
+  );
 
 /** In order of their days; later ones of a day hold. */
 const decisionsOf = ({ programme, following }: Situation): readonly DayDecision[] =>
@@ -71,6 +67,11 @@ export function reEntryWeek(next: number, days: number, isIll: boolean): number 
   return Math.max(1, next - back);
 }
 
+function isEventWeek({ programme }: Situation, monday: Day): boolean {
+  const event = dayIn(programme.goal.date);
+  return event !== undefined && mondayOf(event) === monday;
+}
+
 function reEntryOf(
   situation: Situation,
   { bases, done, lastDecision, monday, today }: Omit<Course, 'reEntry'>,
@@ -80,15 +81,17 @@ function reEntryOf(
   if (last === undefined || here === undefined) return undefined;
   const since = Math.max(last.day, lastDecision?.day ?? last.day);
   const pauses = situation.following?.pauses ?? [];
-  if (!wasAway(pauses, since, today)) return undefined;
+  const isIll = wasIll(pauses, since, today);
+  const days = idleBetween(since, today);
+  if (!isIll && days <= rule(isEventWeek(situation, monday) ? 'awayAtEvent' : 'away'))
+    return undefined;
   const goOn =
     lastDecision !== undefined && lastDecision.day > last.day
       ? lastDecision.week
       : weekAfter(situation, bases, done);
   if (goOn > situation.programme.weeks.length) return undefined;
   const next = Math.min(here, goOn);
-  const days = idleBetween(since, today);
-  const week = reEntryWeek(next, days, wasIll(pauses, since, today));
+  const week = reEntryWeek(next, days, isIll);
   const pause = pauses.findLast((each) => pausedDays(each, since, today) > 0);
   return { week, days, back: next - week, why: pause?.why ?? 'gap' };
 }

@@ -1,10 +1,9 @@
 import type { LogEntry } from '../log/entry.ts';
 import type { Course } from './course.ts';
-import { dayIn } from './days.ts';
 import { type Finding, finding } from './finding.ts';
 import { feltOf, type Rating } from './rest.ts';
 import { rule } from './rules.ts';
-import { byTime, isCutShort, type Situation } from './situation.ts';
+import { between, isCutShort, type Situation } from './situation.ts';
 
 /** The latest sessions in the person's group since their last decision, oldest first. */
 function latest(
@@ -13,13 +12,11 @@ function latest(
   which: (entry: LogEntry) => boolean,
 ): readonly LogEntry[] {
   const from = Math.max(today - rule('lookBack'), lastDecision?.day ?? Number.NEGATIVE_INFINITY);
-  return entries
-    .filter((entry) => {
-      const day = dayIn(entry.localDate);
-      if (day === undefined || day > today || day < from) return false;
-      return entry.programme.id === programme.id && entry.group.id === group && which(entry);
-    })
-    .sort(byTime)
+  return between(entries, from, today)
+    .map(({ entry }) => entry)
+    .filter(
+      (entry) => entry.programme.id === programme.id && entry.group.id === group && which(entry),
+    )
     .slice(-rule('latest'));
 }
 

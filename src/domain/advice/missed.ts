@@ -13,7 +13,7 @@ export interface Missed {
   readonly what: 'last-week' | 'this-week';
   readonly done: number;
   readonly min: number;
-  /** Sessions that still fit into this week with a day between. */
+  /** Sessions that still fit into this week with a day between, no more than it may have. */
   readonly fits: number;
 }
 
@@ -29,9 +29,11 @@ export function missedOf(
   rest: Rest | undefined,
 ): Missed | undefined {
   const { monday, today, done, bases } = course;
-  const fits = fitsFrom(Math.max(today, dayIn(rest?.until) ?? 0), monday + 6);
+  const days = fitsFrom(Math.max(today, dayIn(rest?.until) ?? 0), monday + 6);
+  const fits = Math.min(days, Math.max(0, count.max - count.done));
   const thin = thinWeek(situation, course);
-  if (thin !== undefined && count.done === 0) return { what: 'last-week', ...thin, fits };
+  if (thin !== undefined && count.done === 0)
+    return { what: 'last-week', done: thin.done, min: thin.min, fits };
   const hasBegun = bases.some((base) => base.monday <= monday) && done.length > 0;
   // Somebody who began or came back late in the week is not asked where the rest of it is.
   const since = Math.max(monday, done[0]?.day ?? monday, bases.at(-1)?.from ?? monday);

@@ -3,8 +3,7 @@ import { planLength } from '../programme/totals.ts';
 import type { Ms, Percent } from '../units.ts';
 import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
-import { type Day, dayIn, isoDate } from './days.ts';
-import type { Rest } from './rest.ts';
+import { type Day, isoDate } from './days.ts';
 import { type Situation, sessionsFor } from './situation.ts';
 
 export type Stage =
@@ -113,24 +112,25 @@ function decidedNext(situation: Situation, { upcoming }: Course): NextSession | 
 /**
  * The first session of this week that was not done yet; when the week has all it may have, that of
  * the next one, or of what was decided for it. Sessions left out in weeks before are not asked for.
+ *
+ * @param notBefore the first day that rest, a niggle or a pause leaves for it
  */
 export function nextOf(
   situation: Situation,
   course: Course,
   { now, from }: Place,
   count: WeekCount,
-  rest: Rest | undefined,
+  notBefore: Day,
 ): NextSession | undefined {
   const { weeks } = situation.programme;
-  const rested = Math.max(course.today, dayIn(rest?.until) ?? 0);
   for (let number = now; number <= weeks.length; number += 1) {
     if (number > now && course.upcoming) return decidedNext(situation, course);
     const open = openSession(situation, course, number);
     if (open === undefined || (number === now && count.is === 'full')) continue;
     const next = sessionIn(situation, number, open);
-    const isLater = number > now || from > course.today;
+    const isLater = number > now || from > course.today || course.pause !== undefined;
     const need = isLater ? 'later' : count.is === 'enough' ? 'extra' : 'due';
-    const day = isoDate(Math.max(from + 7 * (number - now), rested));
+    const day = isoDate(Math.max(from + 7 * (number - now), course.today, notBefore));
     return next && { ...next, need, from: day };
   }
   return course.upcoming && decidedNext(situation, course);

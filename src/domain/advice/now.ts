@@ -1,6 +1,6 @@
 import type { Pause } from '../log/following.ts';
 import { bodyFindings } from './body.ts';
-import { courseOf, type ReEntry } from './course.ts';
+import { type Course, courseOf, type ReEntry } from './course.ts';
 import { type Day, dayIn, isoDate } from './days.ts';
 import { type Action, type Finding, LEADS_TO } from './finding.ts';
 import { type Missed, missedOf } from './missed.ts';
@@ -53,20 +53,29 @@ const HOLDS: readonly Action[] = ['stop', 'rest'];
  * What a person should know when they open the app: what is next, and how the week, the programme
  * and the event stand. Nothing that was missed is asked for again, and nothing is a streak.
  */
-export function nowOf(situation: Situation, rating: Rating = 'end'): Now {
-  const course = courseOf(situation);
+export const nowOf = (situation: Situation, rating: Rating = 'end'): Now =>
+  nowIn(situation, courseOf(situation), rating);
+
+/** The same, where the course of the weeks is known. */
+export function nowIn(situation: Situation, course: Course, rating: Rating): Now {
   const place = placeOf(situation, course);
   const { programme, entries, today } = situation;
   const count = countOf(situation, course, place.now);
   const rest = restOn({ entries, today }, rating);
   const event = dayIn(programme.goal.date);
-  const next = nextOf(situation, course, place, count, rest);
+  const care = bodyFindings(situation, course).find(({ code }) => HOLDS.includes(LEADS_TO[code]));
+  const { pause, reEntry, late } = course;
+  const paused = dayIn(pause?.to);
+  const notBefore = Math.max(
+    dayIn(rest?.until) ?? 0,
+    dayIn(String(care?.detail.until)) ?? 0,
+    paused === undefined ? 0 : paused + 1,
+  );
+  const next = nextOf(situation, course, place, count, notBefore);
   const isThrough = next === undefined;
   const stage = isThrough ? 'through' : place.stage;
   const missed =
     stage === 'under-way' && !course.reEntry ? missedOf(situation, course, count, rest) : undefined;
-  const care = bodyFindings(situation, course).find(({ code }) => HOLDS.includes(LEADS_TO[code]));
-  const { pause, reEntry, late } = course;
   return {
     stage,
     week: Math.min(place.now, programme.weeks.length),
@@ -82,7 +91,7 @@ export function nowOf(situation: Situation, rating: Rating = 'end'): Now {
     ...(care && { care }),
     ...(missed && { missed }),
     ...(pause && { pause }),
-    ...(reEntry && { reEntry }),
+    ...(reEntry && !pause && { reEntry }),
     ...(late && { late: { week: late.week, ...weeksOver(situation, course.monday) } }),
     weeks: weekStates(situation, course, place),
   };

@@ -1,7 +1,7 @@
 import type { LogEntry } from '../log/entry.ts';
 import { type Day, dayIn, isoDate } from './days.ts';
 import { rule } from './rules.ts';
-import type { Situation } from './situation.ts';
+import { between, type Situation } from './situation.ts';
 
 /** Which rating of an entry is looked at; a person keeps to one way. */
 export type Rating = 'end' | 'later';
@@ -20,12 +20,15 @@ export interface Rest {
   readonly until: string;
 }
 
-/** Hardest rating of each day, of all programmes: legs do not tell them apart. */
-function hardestByDay(entries: readonly LogEntry[], rating: Rating): ReadonlyMap<Day, number> {
+/** Hardest rating of each of the last days, of all programmes: legs do not tell them apart. */
+function hardestByDay(
+  entries: readonly LogEntry[],
+  today: Day,
+  rating: Rating,
+): ReadonlyMap<Day, number> {
   const days = new Map<Day, number>();
-  for (const entry of entries) {
-    const day = dayIn(entry.localDate);
-    if (day === undefined || entry.activeSeconds <= 0) continue;
+  for (const { day, entry } of between(entries, today - rule('hardDays'), today)) {
+    if (entry.activeSeconds <= 0) continue;
     const effort = feltOf(entry, rating) ?? entry.target / 10;
     days.set(day, Math.max(effort, days.get(day) ?? 0));
   }
@@ -47,7 +50,7 @@ export function restOn(
 ): Rest | undefined {
   const day = dayIn(today);
   if (day === undefined) return undefined;
-  const hardest = hardestByDay(entries, rating);
+  const hardest = hardestByDay(entries, day, rating);
   const hard = lastOfRun(day, (each) => (hardest.get(each) ?? -1) >= rule('hard'));
   if (hard !== undefined) return { code: 'two-hard', until: isoDate(hard + 2) };
   const running = lastOfRun(day, (each) => hardest.has(each));

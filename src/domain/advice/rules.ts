@@ -150,6 +150,12 @@ export const ADVICE_RULES = {
     reason: 'An illness of so many days or more takes one week further back',
     from: NONE,
   },
+  awayAtEvent: {
+    value: 14,
+    unit: 'days',
+    reason: 'In the week of the event, which is lighter anyway, so many days away change nothing',
+    from: NONE,
+  },
   mostly: {
     value: 4,
     unit: 'days',

@@ -3,6 +3,7 @@ import type { Following } from '../log/following.ts';
 import type { Programme, SessionPlan, Week } from '../programme/programme.ts';
 import { planLength } from '../programme/totals.ts';
 import { sessionsIn } from '../review/outline.ts';
+import { type Day, dayIn } from './days.ts';
 import { rule } from './rules.ts';
 
 /** All that advice and "now" look at. */
@@ -55,6 +56,30 @@ export function isCutShort(programme: Programme, entry: LogEntry): boolean {
   return planned === undefined || entry.doneSeconds * 100 < planned * rule('cutShort');
 }
 
-/** In order of UTC; entries of the same moment by id, so that no order of the log matters. */
-export const byTime = (a: LogEntry, b: LogEntry): number =>
+/** An entry with its day. */
+export interface Done {
+  readonly day: Day;
+  readonly entry: LogEntry;
+}
+
+/** Entries of the same moment by id, so that no order of the log matters. */
+const byTime = (a: LogEntry, b: LogEntry): number =>
   a.startedAt - b.startedAt || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+
+const known = new WeakMap<readonly LogEntry[], readonly Done[]>();
+
+/** The log in order of UTC, each entry with its local day; the same log is put in order once. */
+export function inOrder(entries: readonly LogEntry[]): readonly Done[] {
+  const found = known.get(entries);
+  if (found !== undefined) return found;
+  const made = [...entries].sort(byTime).flatMap((entry): Done[] => {
+    const day = dayIn(entry.localDate);
+    return day === undefined ? [] : [{ day, entry }];
+  });
+  known.set(entries, made);
+  return made;
+}
+
+/** Entries of a stretch of days, in order; both ends included. */
+export const between = (entries: readonly LogEntry[], from: Day, until: Day): readonly Done[] =>
+  inOrder(entries).filter(({ day }) => day >= from && day <= until);
