@@ -1,9 +1,8 @@
 import { pausedIn } from './away.ts';
 import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
-import { type Day, dayIn, weekdayOf } from './days.ts';
+import { type Day, weekdayOf } from './days.ts';
 import type { WeekCount } from './next-session.ts';
-import type { Rest } from './rest.ts';
 import { rule } from './rules.ts';
 import { enoughOf, type Situation } from './situation.ts';
 
@@ -26,10 +25,10 @@ export function missedOf(
   situation: Situation,
   course: Course,
   count: WeekCount,
-  rest: Rest | undefined,
+  notBefore: Day,
 ): Missed | undefined {
   const { monday, today, done, bases } = course;
-  const days = fitsFrom(Math.max(today, dayIn(rest?.until) ?? 0), monday + 6);
+  const days = fitsFrom(Math.max(today, notBefore), monday + 6);
   const fits = Math.min(days, Math.max(0, count.max - count.done));
   const thin = thinWeek(situation, course);
   if (thin !== undefined && count.done === 0)

@@ -75,7 +75,9 @@ export function nowIn(situation: Situation, course: Course, rating: Rating): Now
   const isThrough = next === undefined;
   const stage = isThrough ? 'through' : place.stage;
   const missed =
-    stage === 'under-way' && !course.reEntry ? missedOf(situation, course, count, rest) : undefined;
+    stage === 'under-way' && !course.reEntry
+      ? missedOf(situation, course, count, notBefore)
+      : undefined;
   return {
     stage,
     week: Math.min(place.now, programme.weeks.length),

@@ -10,7 +10,7 @@ import { rule } from './rules.ts';
 export interface Situation {
   readonly programme: Programme;
   readonly following?: Following;
-  /** The group that the person is in. */
+  /** The group that the person is in: one of the programme's, or nothing is next. */
   readonly group: string;
   /** The log of this phone in any order, other programmes included. */
   readonly entries: readonly LogEntry[];
