@@ -124,5 +124,7 @@ export default defineConfig({
     manifest: true,
     license: { fileName: 'licences.md' },
     reportCompressedSize: false,
+    // Node's own cryptography, for which a library asks where there is no browser's.
+    rolldownOptions: { external: ['crypto'] },
   },
 });

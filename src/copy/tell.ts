@@ -198,7 +198,9 @@ export function plainText(response: Response, about: About): string {
       ...(response.name === undefined ? [] : [`From ${response.name}.`]),
       `Group ${groupName(response.group, about.groups)}.`,
     ].join(' '),
-    ...sessions.map(({ title, lines }) => `${title}. ${lines.map(oneLine).join(' ')}`),
+    '',
+    ...sessions.map(({ title, lines }) => `- ${title}. ${lines.map(oneLine).join(' ')}`),
+    '',
     leftOut,
     '',
   ].join('\n');

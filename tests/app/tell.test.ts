@@ -136,8 +136,10 @@ describe('an answer', () => {
       expect(answer.message.split('\n')).toEqual([
         'To Imogen, about “Four weeks to the Heron Loop”. This is not sealed: anyone who sees it can read it.',
         'From Rosa. Group Wren.',
-        'Mon, 1 March 2027, 17:30. Week 1, session 1. 31 min done. Felt 5 of 10: whole sentences, breath deeper. Meant to be 5.',
-        'Wed, 3 March 2027, 17:30. Week 1, session 3. 31 min done. Not rated. Meant to be 5.',
+        '',
+        '- Mon, 1 March 2027, 17:30. Week 1, session 1. 31 min done. Felt 5 of 10: whole sentences, breath deeper. Meant to be 5.',
+        '- Wed, 3 March 2027, 17:30. Week 1, session 3. 31 min done. Not rated. Meant to be 5.',
+        '',
         'No session is left out.',
         '',
       ]);

@@ -88,7 +88,7 @@ describe('what is said of an answer', () => {
     const response = responseOf(teller(log), { ids: ['one'], ...ALL, name: 'Rosa\nx' });
     const about = { ...DEMO, title: 'Six\nweeks', leader: { name: 'Imo\r\ngen' } };
     const lines = plainText(response, about).split(/[\n\r\u2028]/);
-    expect(lines).toHaveLength(5);
+    expect(lines).toHaveLength(7);
     expect(lines[0]).toContain('To Imo gen, about “Six weeks”');
     const going = {
       title: about.title,

@@ -12,6 +12,7 @@ import { drawCode } from '../../src/platform/codes/draw.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
 import { type Journey, journey } from '../drivers/browser/journey.ts';
 import { codeOf, newLeader, nodeVerifies } from '../drivers/exchange/leader.ts';
+import { otherOpen, otherPair, otherSeal } from '../drivers/exchange/other-hpke.ts';
 import { blurred, type Grey, printed, toPgm } from '../drivers/exchange/picture.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { ROOT } from '../drivers/tree.ts';
@@ -114,6 +115,36 @@ journey(
     if (sent === undefined) throw new Error('nothing was sent');
     const { sign } = JSON.parse(sent.text).leader;
     expect(nodeVerifies(sign, Buffer.from(sent.text, 'utf8'), sent.signature)).toBe(true);
+  },
+);
+
+journey(
+  'TELL-9, TELL-12 a browser opens, after a kill, what another implementation sealed for its leader, and seals for others',
+  async (j) => {
+    await publish(await withExchange(j, j.page), 4);
+    await j.kill();
+    const again = await withExchange(j, await j.restart());
+    const { pair, seal } = await otherPair();
+    const told = 'What was told, and nothing else.';
+    const leader = await again.evaluate(async () => {
+      const keys = await window.exchange.ports.keys.read();
+      return keys.ok ? (keys.value?.seal ?? '') : keys.error.code;
+    });
+    const given = [...(await otherSeal(leader, Buffer.from(told)))];
+    const { opened, sealed } = await again.evaluate(
+      async ([bytes, key, words]) => {
+        const { ports } = window.exchange;
+        const opened = await ports.keys.open(Uint8Array.from(bytes));
+        const sealed = await ports.seal(key, new TextEncoder().encode(words));
+        return {
+          opened: opened.ok ? new TextDecoder().decode(opened.value) : opened.error.code,
+          sealed: sealed.ok ? [...sealed.value] : [],
+        };
+      },
+      [given, seal, told] as const,
+    );
+    expect(opened).toBe(told);
+    expect(Buffer.from(await otherOpen(pair, Uint8Array.from(sealed))).toString()).toBe(told);
   },
 );
 

@@ -53,5 +53,6 @@ export function readResponse(bytes: Uint8Array): Result<Response, Fault> {
   const version = versionOf(value);
   if (version !== undefined && version > 1) return fail('newer');
   const read = v.safeParse(ResponseShape, value, { abortEarly: true });
-  return read.success ? ok(read.output) : fail('content');
+  // What is read from JSON is never there as `undefined`, which is all that the types differ in.
+  return read.success ? ok(read.output as Response) : fail('content');
 }

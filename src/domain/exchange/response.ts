@@ -67,8 +67,8 @@ const time = whole(Date.UTC(2020, 0, 1), Date.UTC(2100, 0, 1));
 
 const niggle = v.object({
   place: v.picklist(NIGGLE_PLACES),
-  side: v.exactOptional(v.picklist(['left', 'right', 'both'] as const)),
-  severity: v.exactOptional(v.picklist([1, 2, 3] as const)),
+  side: v.optional(v.picklist(['left', 'right', 'both'] as const)),
+  severity: v.optional(v.picklist([1, 2, 3] as const)),
 });
 
 const entry = v.pipe(
@@ -76,7 +76,7 @@ const entry = v.pipe(
     id: entryId,
     week: whole(1, 52),
     session: whole(1, 50),
-    group: v.exactOptional(id),
+    group: v.optional(id),
     startedAt: time,
     // No zone is farther from UTC than 14 hours (IANA time zone database, from memory).
     offsetMinutes: whole(-900, 900),
@@ -88,11 +88,11 @@ const entry = v.pipe(
     doneSeconds: whole(0, 86_400),
     activeSeconds: whole(0, 86_400),
     target: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
-    effort: v.exactOptional(rating),
-    effortLater: v.exactOptional(rating),
-    niggle: v.exactOptional(niggle),
-    warningSign: v.exactOptional(v.literal(true)),
-    note: v.exactOptional(words(RESPONSE_LIMITS.note, { lines: true })),
+    effort: v.optional(rating),
+    effortLater: v.optional(rating),
+    niggle: v.optional(niggle),
+    warningSign: v.optional(v.literal(true)),
+    note: v.optional(words(RESPONSE_LIMITS.note, { lines: true })),
   }),
   v.check(
     ({ startedAt, localDate }) =>
@@ -105,7 +105,7 @@ export const ResponseShape = v.object({
   format: v.literal('towpath-response/1'),
   programme: v.object({ id, revision: whole(0, 1_000_000) }),
   secret: v.pipe(v.string(), v.regex(/^[\w-]{22,64}$/)),
-  name: v.exactOptional(words(RESPONSE_LIMITS.name, { lines: false })),
+  name: v.optional(words(RESPONSE_LIMITS.name, { lines: false })),
   group: id,
   sentAt: time,
   leftOut: whole(0, 1_000_000),
