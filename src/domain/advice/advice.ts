@@ -1,3 +1,4 @@
+import type { RatingWay } from '../back/session.ts';
 import type { Decision } from '../log/following.ts';
 import type { Detail } from '../programme/problem.ts';
 import { bodyFindings, hasNiggle, lastSign } from './body.ts';
@@ -23,7 +24,7 @@ import {
   stepUpMove,
 } from './moves.ts';
 import { nowIn } from './now.ts';
-import { type Rating, restOn } from './rest.ts';
+import { restOn } from './rest.ts';
 import { rule } from './rules.ts';
 import type { Situation } from './situation.ts';
 
@@ -128,7 +129,7 @@ function againstMore(situation: Situation, course: Course): string | undefined {
 }
 
 /** What is seen when nothing asks for less. */
-function steadyFinding(situation: Situation, course: Course, rating: Rating): Finding {
+function steadyFinding(situation: Situation, course: Course, rating: RatingWay): Finding {
   if (course.done.length === 0) return finding('starting');
   if (nowIn(situation, course, rating).stage === 'through') return finding('through');
   const easier = easierTimes(situation, course, rating);
@@ -146,7 +147,7 @@ function steadyFinding(situation: Situation, course: Course, rating: Rating): Fi
     : finding('as-meant', { rated, ordinary: rule('ordinary') });
 }
 
-function restFindings(situation: Situation, rating: Rating): readonly Finding[] {
+function restFindings(situation: Situation, rating: RatingWay): readonly Finding[] {
   const rest = restOn(situation, rating);
   return rest?.code === 'two-hard' ? [finding('hard-days', { until: rest.until })] : [];
 }
@@ -174,7 +175,7 @@ const decisionOf = ({ on, week, group, why }: Decision): Decision => ({ on, week
  * What a good leader would say to this person today, for every history: the heaviest of what was
  * seen decides. A proposal; the person decides.
  */
-export function adviceFor(situation: Situation, rating: Rating = 'end'): Advice {
+export function adviceFor(situation: Situation, rating: RatingWay = 'at-the-end'): Advice {
   const course = courseOf(situation);
   const seen = [
     ...bodyFindings(situation, course),

@@ -1,7 +1,7 @@
+import { feltOf, type RatingWay } from '../back/session.ts';
 import type { LogEntry } from '../log/entry.ts';
 import type { Course } from './course.ts';
 import { type Finding, finding } from './finding.ts';
-import { feltOf, type Rating } from './rest.ts';
 import { rule } from './rules.ts';
 import { between, isCutShort, type Situation } from './situation.ts';
 
@@ -21,7 +21,7 @@ function latest(
 }
 
 /** Points above the target; below 0 when it felt easier. */
-const gapOf = (entry: LogEntry, rating: Rating): number =>
+const gapOf = (entry: LogEntry, rating: RatingWay): number =>
   (feltOf(entry, rating) ?? entry.target / 10) - entry.target / 10;
 
 /** Sums of tenths, so that 3.5 + 2 is not missed by a rounding. */
@@ -31,7 +31,7 @@ const isAtLeast = (gap: number, points: number): boolean => Math.round(gap * 10)
 export function harderFindings(
   situation: Situation,
   course: Course,
-  rating: Rating,
+  rating: RatingWay,
 ): readonly Finding[] {
   const rated = latest(situation, course, (entry) => feltOf(entry, rating) !== undefined);
   const all = latest(situation, course, () => true);
@@ -65,7 +65,7 @@ export function harderFindings(
 export function easierTimes(
   situation: Situation,
   course: Course,
-  rating: Rating,
+  rating: RatingWay,
 ): { readonly times: number; readonly of: number } | undefined {
   const all = latest(situation, course, () => true);
   const rated = all.filter((entry) => feltOf(entry, rating) !== undefined);
@@ -78,5 +78,5 @@ export function easierTimes(
 }
 
 /** How many of the latest sessions were rated. */
-export const ratedCount = (situation: Situation, course: Course, rating: Rating): number =>
+export const ratedCount = (situation: Situation, course: Course, rating: RatingWay): number =>
   latest(situation, course, (entry) => feltOf(entry, rating) !== undefined).length;

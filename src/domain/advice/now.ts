@@ -1,3 +1,4 @@
+import type { RatingWay } from '../back/session.ts';
 import type { Pause } from '../log/following.ts';
 import { bodyFindings } from './body.ts';
 import { type Course, courseOf, type ReEntry } from './course.ts';
@@ -12,7 +13,7 @@ import {
   type Stage,
   type WeekCount,
 } from './next-session.ts';
-import { type Rating, type Rest, restOn } from './rest.ts';
+import { type Rest, restOn } from './rest.ts';
 import type { Situation } from './situation.ts';
 import { type WeekState, weekStates } from './week-states.ts';
 
@@ -53,11 +54,11 @@ const HOLDS: readonly Action[] = ['stop', 'rest'];
  * What a person should know when they open the app: what is next, and how the week, the programme
  * and the event stand. Nothing that was missed is asked for again, and nothing is a streak.
  */
-export const nowOf = (situation: Situation, rating: Rating = 'end'): Now =>
+export const nowOf = (situation: Situation, rating: RatingWay = 'at-the-end'): Now =>
   nowIn(situation, courseOf(situation), rating);
 
 /** The same, where the course of the weeks is known. */
-export function nowIn(situation: Situation, course: Course, rating: Rating): Now {
+export function nowIn(situation: Situation, course: Course, rating: RatingWay): Now {
   const place = placeOf(situation, course);
   const { programme, entries, today } = situation;
   const count = countOf(situation, course, place.now);

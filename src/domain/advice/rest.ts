@@ -1,16 +1,8 @@
+import { feltOf, type RatingWay } from '../back/session.ts';
 import type { LogEntry } from '../log/entry.ts';
 import { type Day, dayIn, isoDate } from './days.ts';
 import { rule } from './rules.ts';
 import { between, type Situation } from './situation.ts';
-
-/** Which rating of an entry is looked at; a person keeps to one way. */
-export type Rating = 'end' | 'later';
-
-/** How hard a session felt, 0 to 10, by the person's own way of rating; the other where it lacks. */
-export const feltOf = ({ feeling }: LogEntry, rating: Rating = 'end'): number | undefined =>
-  rating === 'later'
-    ? (feeling.effortLater ?? feeling.effort)
-    : (feeling.effort ?? feeling.effortLater);
 
 /** A word about rest. Nothing is forbidden by it. */
 export interface Rest {
@@ -24,7 +16,7 @@ export interface Rest {
 function hardestByDay(
   entries: readonly LogEntry[],
   today: Day,
-  rating: Rating,
+  rating: RatingWay,
 ): ReadonlyMap<Day, number> {
   const days = new Map<Day, number>();
   for (const { day, entry } of between(entries, today - rule('hardDays'), today)) {
@@ -46,7 +38,7 @@ function lastOfRun(today: Day, holds: (day: Day) => boolean): Day | undefined {
 /** What is to be said about rest on a day: after hard days running first, then days running. */
 export function restOn(
   { entries, today }: Pick<Situation, 'entries' | 'today'>,
-  rating: Rating = 'end',
+  rating: RatingWay = 'at-the-end',
 ): Rest | undefined {
   const day = dayIn(today);
   if (day === undefined) return undefined;

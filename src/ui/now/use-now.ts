@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import { useStore } from 'zustand';
 import { type Advice, adviceFor } from '../../domain/advice/advice.ts';
 import { type Now, nowOf } from '../../domain/advice/now.ts';
-import type { Rating } from '../../domain/advice/rest.ts';
 import type { Situation } from '../../domain/advice/situation.ts';
+import type { RatingWay } from '../../domain/back/session.ts';
 import { localDate } from '../../domain/log/local-date.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useApp, useLog, useSettings } from '../app-context.tsx';
@@ -27,9 +27,12 @@ export function useSituation(programme: Programme, group: string): Situation {
 }
 
 /** One way of rating per person: at the end, or again after a pause. */
-export const useRating = (): Rating => (useSettings((s) => s.askAgain) === true ? 'later' : 'end');
+export const useRating = (): RatingWay =>
+  useSettings((s) => s.askAgain) === true ? 'later' : 'at-the-end';
 
-let last: { readonly situation: Situation; readonly rating: Rating; readonly now: Now } | undefined;
+let last:
+  | { readonly situation: Situation; readonly rating: RatingWay; readonly now: Now }
+  | undefined;
 
 /** What is next and how things stand. The rows of a page ask for the same: it is worked out once. */
 export function useNow(situation: Situation): Now {

@@ -114,7 +114,7 @@ describe('felt against target', () => {
       feeling: { effort: 5, effortLater: 8 },
     }));
     const made = situation(WEDNESDAY, both.map(did));
-    expect(adviceFor(made, 'end').action).toBe('go-on');
+    expect(adviceFor(made, 'at-the-end').action).toBe('go-on');
     expect(adviceFor(made, 'later').action).toBe('ease');
   });
 });

@@ -6,13 +6,14 @@ import { decide, followingOf, pause, resume, startOn } from '../../../src/domain
 import { ACTIONS, FINDINGS, LEADS_TO } from '../../../src/domain/advice/finding.ts';
 import { ADVICE_RULES } from '../../../src/domain/advice/rules.ts';
 import type { Situation } from '../../../src/domain/advice/situation.ts';
+import type { RatingWay } from '../../../src/domain/back/session.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import type { Decision, Pause } from '../../../src/domain/log/following.ts';
 import { projectFiles, read } from '../../drivers/tree.ts';
 import { dayArb, entryArb, historyArb, ratedArb } from './histories.ts';
 import { did, on } from './people.ts';
 
-const rank = (situation: Situation, rating: 'end' | 'later' = 'end'): number =>
+const rank = (situation: Situation, rating: RatingWay = 'at-the-end'): number =>
   ACTIONS.indexOf(adviceFor(situation, rating).action);
 
 const daysBetween = (a: string, b: string): number => (Date.parse(b) - Date.parse(a)) / 86_400_000;
@@ -113,7 +114,7 @@ describe('what holds of every advice', () => {
 
   it('ADV-9 advice never moves towards more when a session felt harder', () => {
     const by = fc.integer({ min: 1, max: 10 });
-    const rating = fc.constantFrom('end' as const, 'later' as const);
+    const rating = fc.constantFrom<RatingWay>('at-the-end', 'later');
     for (const history of [ratedArb, historyArb])
       fc.assert(
         fc.property(history, fc.nat(), by, rating, (made, nth, points, way) => {

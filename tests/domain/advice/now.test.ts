@@ -250,7 +250,7 @@ describe('rest', () => {
     const both = [2, 3].map((day) =>
       did({ ...at(2, day), feeling: { effort: 7, effortLater: 6 } }),
     );
-    expect(nowOf(situation(on(2, 4), both), 'end').rest?.code).toBe('two-hard');
+    expect(nowOf(situation(on(2, 4), both), 'at-the-end').rest?.code).toBe('two-hard');
     expect(nowOf(situation(on(2, 4), both), 'later').rest?.code).toBe('two-days');
   });
 });
