@@ -98,6 +98,26 @@ describe('who arrives', () => {
     );
   });
 
+  it('DRAFT-8 a group that only the others keep from it is told so, and by itself it arrives', () => {
+    const wish = wishOf(
+      8,
+      96.5,
+      [
+        ['Dunlin', 118.5, 0, 'mix'],
+        ['Swift', 8, 36, 'run'],
+        ['Wren', 118, 0, 'walk'],
+        ['Tern', 101.5, 44, 'walk'],
+      ],
+      { distanceM: 8000 },
+    );
+    const late = draftOf(wish).answers.filter(({ instead }) => instead?.alone === true);
+    expect(late.length).toBeGreaterThan(0);
+    for (const { group } of late) {
+      const groups = wish.groups.filter(({ id }) => id === group);
+      expect(draftOf({ ...wish, groups }).answers[0]?.arrives).toBe(true);
+    }
+  });
+
   it('DRAFT-8 a distance that no session can prepare for is told as such', () => {
     const [answer] = draftOf(
       wishOf(16, 120, [['Swift', 60, 60, 'run']], { distanceM: 42_195 }),
