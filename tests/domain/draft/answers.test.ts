@@ -99,6 +99,10 @@ describe('who arrives', () => {
   });
 
   it('DRAFT-8 a group that only the others keep from it is told so, and by itself it arrives', () => {
+    const pins = [
+      pin(1, 'wren', '5 min easy walk; 3 x (65 s jog, 100 s walk); 5 min easy walk'),
+      pin(7, 'tern', '5 min easy walk; 31 min run; 5 min easy walk'),
+    ];
     const wish = wishOf(
       8,
       96.5,
@@ -108,13 +112,14 @@ describe('who arrives', () => {
         ['Wren', 118, 0, 'walk'],
         ['Tern', 101.5, 44, 'walk'],
       ],
-      { distanceM: 8000 },
+      { distanceM: 8000, pins },
     );
     const late = draftOf(wish).answers.filter(({ instead }) => instead?.alone === true);
     expect(late.length).toBeGreaterThan(0);
     for (const { group } of late) {
       const groups = wish.groups.filter(({ id }) => id === group);
-      expect(draftOf({ ...wish, groups }).answers[0]?.arrives).toBe(true);
+      const own = pins.filter(({ at }) => at.group === group);
+      expect(draftOf({ ...wish, groups, pins: own }).answers[0]?.arrives).toBe(true);
     }
   });
 
