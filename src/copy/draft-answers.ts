@@ -39,7 +39,9 @@ const weeksNeeded = (weeks: number): string =>
 function insteadSentence({ instead, tooFar }: Answer): string {
   if (tooFar === true) return 'The distance is too long for any session that can be written here.';
   if (instead === undefined) return 'No programme of up to 26 weeks was found that would do.';
-  const { session, weeks, pins } = instead;
+  const { session, weeks, pins, alone } = instead;
+  if (alone === true)
+    return 'By itself it would get there; the main sets that all groups share do not suit it.';
   const needs = [
     ...(weeks === undefined ? [] : [weeksNeeded(weeks)]),
     ...(session === undefined ? [] : [`sessions of ${length(session)}`]),

@@ -24,6 +24,8 @@ export interface Instead {
   readonly weeks?: number;
   /** The pinned sessions are in the way. */
   readonly pins?: true;
+  /** Nothing else: the main sets that it shares with the others do not suit it. */
+  readonly alone?: true;
 }
 
 /** How a group stands before the event. */
@@ -88,6 +90,7 @@ function insteadFor(wish: Wish, group: WishGroup): Instead | undefined {
   // Unpinning is asked for only where weeks and time alone would not do, or where it alone does.
   const isInTheWay = withPins === undefined || (without === wish.weeks && withPins > wish.weeks);
   const needed = isInTheWay ? (without ?? weeks) : weeks;
+  if (!isLonger && !isInTheWay && needed === wish.weeks) return { alone: true };
   return {
     ...(isLonger ? { session } : {}),
     ...(needed > wish.weeks ? { weeks: needed } : {}),

@@ -98,6 +98,31 @@ describe('who arrives', () => {
     );
   });
 
+  it('DRAFT-8 a group that only the others keep from it is told so, and by itself it arrives', () => {
+    const pins = [
+      pin(1, 'wren', '5 min easy walk; 3 x (65 s jog, 100 s walk); 5 min easy walk'),
+      pin(7, 'tern', '5 min easy walk; 31 min run; 5 min easy walk'),
+    ];
+    const wish = wishOf(
+      8,
+      96.5,
+      [
+        ['Dunlin', 118.5, 0, 'mix'],
+        ['Swift', 8, 36, 'run'],
+        ['Wren', 118, 0, 'walk'],
+        ['Tern', 101.5, 44, 'walk'],
+      ],
+      { distanceM: 8000, pins },
+    );
+    const late = draftOf(wish).answers.filter(({ instead }) => instead?.alone === true);
+    expect(late.length).toBeGreaterThan(0);
+    for (const { group } of late) {
+      const groups = wish.groups.filter(({ id }) => id === group);
+      const own = pins.filter(({ at }) => at.group === group);
+      expect(draftOf({ ...wish, groups, pins: own }).answers[0]?.arrives).toBe(true);
+    }
+  });
+
   it('DRAFT-8 a distance that no session can prepare for is told as such', () => {
     const [answer] = draftOf(
       wishOf(16, 120, [['Swift', 60, 60, 'run']], { distanceM: 42_195 }),

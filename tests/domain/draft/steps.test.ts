@@ -128,6 +128,7 @@ describe('the step of each week', () => {
     expect(said({ weeks: 9, session: s(2400), pins: true })).toBe(
       'It would take 9 weeks, sessions of 40 min and a pinned session less.',
     );
+    expect(said({ alone: true })).toMatch(/^By itself it would get there; /);
     expect(said(undefined)).toBe('No programme of up to 26 weeks was found that would do.');
   });
 
