@@ -18,6 +18,8 @@ const FORMATS = {
 export const dayText = (day: number, how: keyof typeof FORMATS): string =>
   FORMATS[how].format(day * 86_400_000);
 
+const yearOf = (day: number): number => new Date(day * 86_400_000).getUTCFullYear();
+
 /** Whole minutes, as the plots and tables show them. */
 export const wholeMinutes = (value: number): number => Math.round(value / 60_000);
 
@@ -51,7 +53,8 @@ function mostAndLatest(weeks: readonly Told[], say: (value: number) => string): 
 export const back = {
   title: 'Look back',
   empty: 'Nothing to look back on yet. The first plot appears with your first session.',
-  span: (from: number, to: number): string => `${dayText(from, 'long')} to ${dayText(to, 'full')}`,
+  span: (from: number, to: number): string =>
+    `${dayText(from, yearOf(from) === yearOf(to) ? 'long' : 'full')} to ${dayText(to, 'full')}`,
   earlier: 'Earlier weeks',
   later: 'Later weeks',
   turning: 'Which weeks',
@@ -81,7 +84,7 @@ export const back = {
     lead: 'The World Health Organization advises adults to be active for 150 to 300 minutes a week at a moderate effort. A minute of vigorous effort counts as two.',
     moderate: 'Moderate, most walking',
     vigorous: 'Vigorous, jogging and running, counted twice',
-    advised: '150 and 300, from and to',
+    advised: 'What is advised: from 150 to 300',
     moderateShort: 'Moderate',
     vigorousShort: 'Vigorous',
     counted: 'Counted',
@@ -147,7 +150,7 @@ export const back = {
   },
 
   byHand: (n: number): string =>
-    `${sessions(n)} written down afterwards: the minutes are shared out as the plan shares its own, or taken from the whole plan.`,
+    `${sessions(n)} written down afterwards: what was walked and run is taken from the plan, from its start for as long as you said, or in its own proportions.`,
   notKnown: (n: number): string =>
     `${sessions(n)} whose plan cannot be read: in the load, and in nothing else.`,
 } as const;

@@ -51,7 +51,7 @@ export const event = {
   trialMetres: 'Distance of the trial, metres',
   trialTime: 'Its time, minutes:seconds',
   trialTimeHelp: 'For instance 27:30',
-  trialAsk: 'Give distance and time.',
+  trialAsk: 'Give its distance and its time below.',
   problem: {
     distance: 'A distance is more than 0 metres.',
     'trial-time':
@@ -71,8 +71,11 @@ export const event = {
 
   assumes: 'What it assumes',
   assumptions: {
-    assumed: (walk: readonly [number, number], run: readonly [number, number]): string[] => [
-      `Walking at ${paceText(walk[0])} to ${paceText(walk[1])} for a kilometre, running at ${paceText(run[0])} to ${paceText(run[1])}.`,
+    walking: (fast: number, slow: number): string =>
+      `Walking at ${paceText(fast)} to ${paceText(slow)} for a kilometre.`,
+    running: (fast: number, slow: number): string =>
+      `Running at ${paceText(fast)} to ${paceText(slow)} for a kilometre.`,
+    assumed: [
       'The short end: turns as in the main set, at the faster speeds. The long end: as in the whole session, warm-up and cool-down included, at the slower ones.',
     ],
     own: (percent: number): string[] => [

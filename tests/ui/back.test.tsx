@@ -170,7 +170,7 @@ describe('looking back', () => {
     const later = screen.getByRole('button', { name: back.later });
     expect((later as HTMLButtonElement).disabled).toBe(true);
     await user.click(screen.getByRole('button', { name: back.earlier }));
-    expect(screen.getByText('21 December to 14 February 2027')).toBeDefined();
+    expect(screen.getByText('21 December 2026 to 14 February 2027')).toBeDefined();
     await user.click(screen.getByRole('button', { name: back.later }));
     expect(screen.getByText('15 February to 11 April 2027')).toBeDefined();
     expect(shapes(back.felt.title, '.plot-meant')).toHaveLength(24);
@@ -243,7 +243,7 @@ describe('towards the event', () => {
     expect(screen.getByText('5 km, on Sun, 11 April 2027.')).toBeDefined();
     expect(estimate().getByText(RANGE)).toBeDefined();
     expect(estimate().getByText(event.notGoal)).toBeDefined();
-    expect(screen.getByText(/Walking at 10:40 to 15:00 for a kilometre/)).toBeDefined();
+    expect(screen.getByText(/Running at 7:00 to 8:46 for a kilometre/)).toBeDefined();
     expect(screen.getByText(/Compendium of Physical Activities 2024, code 17200/)).toBeDefined();
     expect(screen.getByText(/common practice, no source/)).toBeDefined();
     expect(screen.getByText(event.closing)).toBeDefined();
@@ -257,6 +257,15 @@ describe('towards the event', () => {
     await user.selectOptions(screen.getByLabelText(event.runPace), event.pace(600));
     expect(estimate().getByText(RANGE).textContent).not.toBe(before);
     expect(screen.getByText(/Your paces, 5 % faster and slower/)).toBeDefined();
+  });
+
+  it('EVENT-10 a group that only walks is told and asked nothing of running', async () => {
+    towards({ chosen: { [DEMO.id]: 'wren' } });
+    expect(screen.getByText(/Walking at 10:40 to 15:00/)).toBeDefined();
+    expect(screen.queryByText(/Running at/)).toBeNull();
+    await user.click(screen.getByRole('radio', { name: new RegExp(event.bases.own[0]) }));
+    expect(screen.getByLabelText(event.walkPace)).toBeDefined();
+    expect(screen.queryByLabelText(event.runPace)).toBeNull();
   });
 
   it('EVENT-6 measured sessions come first where there are some, and are not offered without', () => {

@@ -5,10 +5,11 @@ import type { Laid, Stretch } from './laid.ts';
 
 /**
  * What the minutes of a session rest on. `covered`: the stretches that were gone through.
- * `whole-plan`: written down as done whole. `shared-out`: so many minutes were written down, and
- * they are shared out as the plan shares its own. `not-known`: the plan cannot be read.
+ * `as-told`: those that were written down afterwards. `whole-plan`: written down as done whole.
+ * `shared-out`: so many minutes were written down, and they are shared out as the plan shares its
+ * own. `not-known`: the plan cannot be read.
  */
-export type Basis = 'covered' | 'whole-plan' | 'shared-out' | 'not-known';
+export type Basis = 'covered' | 'as-told' | 'whole-plan' | 'shared-out' | 'not-known';
 
 export interface Gone {
   readonly basis: Basis;
@@ -39,7 +40,7 @@ function drawnTo(laid: Laid, length: Ms): readonly Stretch[] {
 
 /**
  * What was gone through of a plan. A session that Towpath led says so itself. One that was written
- * down afterwards has no stretches: its minutes are shared out over the plan in the plan's own
+ * down afterwards may have no stretches: then its minutes are shared out over the plan in the plan's own
  * proportions, or, with no minutes either, it was the whole plan when it was done to the end.
  *
  * @param laid the entry's plan, or nothing where it cannot be read
@@ -50,7 +51,8 @@ export function goneThrough(entry: LogEntry, laid: Laid | undefined): Gone {
     const covered = entry.covered.map(
       ([from, to]): Interval => [msOfSeconds(from), msOfSeconds(to)],
     );
-    return { basis: 'covered', stretches: within(laid, merge(covered)) };
+    const basis = entry.how === 'app' ? 'covered' : 'as-told';
+    return { basis, stretches: within(laid, merge(covered)) };
   }
   const done = msOfSeconds(Math.max(0, entry.doneSeconds));
   const whole = done === 0 && entry.how !== 'app' && entry.outcome === 'finished';

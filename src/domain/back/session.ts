@@ -79,7 +79,7 @@ function lengthsOf(stretches: readonly Stretch[]): Lengths {
 /** Where only minutes are known, the longest run is known only when the whole plan was in them. */
 function longestRun({ basis, stretches }: Gone, laid: Laid | undefined, done: Ms): Ms | undefined {
   if (laid === undefined || basis === 'not-known') return undefined;
-  if (basis === 'covered') return longestRunOf(stretches);
+  if (basis === 'covered' || basis === 'as-told') return longestRunOf(stretches);
   return basis === 'whole-plan' || done >= laid.total ? longestRunOf(laid.stretches) : undefined;
 }
 

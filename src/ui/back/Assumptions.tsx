@@ -22,11 +22,18 @@ const RESTS_ON: Readonly<Record<EventBasis, readonly Assumed[]>> = {
   trial: [trialPower, trialFaster, trialSlower],
 };
 
-function linesOf(basis: EventBasis, measured: number): readonly string[] {
+const restsOn = (basis: EventBasis, runs: boolean): readonly Assumed[] =>
+  basis === 'assumed' && !runs ? [walkFast, walkSlow] : RESTS_ON[basis];
+
+function linesOf({ basis, measured, runs }: AssumptionsProps): readonly string[] {
   const { assumptions } = event;
   switch (basis) {
     case 'assumed':
-      return assumptions.assumed([walkFast.value, walkSlow.value], [runFast.value, runSlow.value]);
+      return [
+        assumptions.walking(walkFast.value, walkSlow.value),
+        ...(runs ? [assumptions.running(runFast.value, runSlow.value)] : []),
+        ...assumptions.assumed,
+      ];
     case 'own':
       return assumptions.own(ownPaceSpread.value);
     case 'measured':
@@ -42,15 +49,18 @@ interface AssumptionsProps {
   readonly week: number;
   /** How many sessions with a distance there are. */
   readonly measured: number;
+  /** Whether there is running in that session. */
+  readonly runs: boolean;
 }
 
-export function Assumptions({ basis, week, measured }: AssumptionsProps) {
+export function Assumptions(props: AssumptionsProps) {
+  const { basis, week, runs } = props;
   const byTurns = basis === 'assumed' || basis === 'own';
   return (
     <section className="stack rule">
       <h2>{event.assumes}</h2>
       <ul className="bullets">
-        {linesOf(basis, measured).map((line) => (
+        {linesOf(props).map((line) => (
           <li key={line}>{line}</li>
         ))}
         {byTurns && <li>{event.session(week)}</li>}
@@ -59,7 +69,7 @@ export function Assumptions({ basis, week, measured }: AssumptionsProps) {
       <details>
         <summary>{event.sources}</summary>
         <ul className="bullets">
-          {RESTS_ON[basis].map((each) => (
+          {restsOn(basis, runs).map((each) => (
             <li key={each.from + each.value} className="small">
               {event.source(each)}
             </li>

@@ -13,7 +13,8 @@ interface FieldsProps {
   readonly onChange: (part: Partial<Given>) => void;
 }
 
-export function OwnPaces({ given, onChange }: FieldsProps) {
+/** A group that only walks is not asked how fast it runs. */
+export function OwnPaces({ given, onChange, runs }: FieldsProps & { readonly runs: boolean }) {
   return (
     <>
       <Pace
@@ -22,12 +23,14 @@ export function OwnPaces({ given, onChange }: FieldsProps) {
         value={given.walk}
         onChange={(walk) => onChange({ walk })}
       />
-      <Pace
-        name={event.runPace}
-        paces={RUNS}
-        value={given.run}
-        onChange={(run) => onChange({ run })}
-      />
+      {runs && (
+        <Pace
+          name={event.runPace}
+          paces={RUNS}
+          value={given.run}
+          onChange={(run) => onChange({ run })}
+        />
+      )}
     </>
   );
 }

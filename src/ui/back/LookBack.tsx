@@ -16,6 +16,7 @@ import { GuidancePlot } from './GuidancePlot.tsx';
 import { LoadPlot } from './LoadPlot.tsx';
 import { LongestPlot } from './LongestPlot.tsx';
 import { MinutesPlot } from './MinutesPlot.tsx';
+import { Plots } from './Plots.tsx';
 import { useToday } from './today.ts';
 
 /** A programme of six weeks and what was around it, and bars that a thumb can tell apart. */
@@ -57,11 +58,13 @@ function Weeks({ log }: { log: LogByWeek }) {
         earlier={from > first ? () => setLast(last - 7 * WEEKS) : undefined}
         later={last < latest ? () => setLast(Math.min(latest, last + 7 * WEEKS)) : undefined}
       />
-      <MinutesPlot weeks={weeks} />
-      <LongestPlot weeks={weeks} />
-      <FeltPlot weeks={weeks} />
-      <GuidancePlot weeks={weeks} />
-      <LoadPlot weeks={weeks} />
+      <Plots>
+        <MinutesPlot weeks={weeks} />
+        <LongestPlot weeks={weeks} />
+        <FeltPlot weeks={weeks} />
+        <GuidancePlot weeks={weeks} />
+        <LoadPlot weeks={weeks} />
+      </Plots>
       <Basis weeks={weeks} />
     </Screen>
   );
@@ -97,8 +100,8 @@ function Turning({
 /** What of the minutes is known only roughly. */
 function Basis({ weeks }: { weeks: readonly WeekBack[] }) {
   const all = weeks.flatMap(({ list }) => list);
-  const rough = all.filter(({ basis }) => basis === 'whole-plan' || basis === 'shared-out').length;
   const unknown = all.filter(({ basis }) => basis === 'not-known').length;
+  const rough = all.filter(({ basis }) => basis !== 'covered').length - unknown;
   if (rough + unknown === 0) return null;
   return (
     <div className="stack tight rule">

@@ -2,10 +2,10 @@ import type { ScaleBand, ScaleLinear } from 'd3-scale';
 import { type ReactNode, useId } from 'react';
 import { back, dayText } from '../../copy/back.ts';
 import { fillOf, Hatches } from '../parts/Hatches.tsx';
-import { useWidth } from '../parts/Strip.tsx';
 import type { Texture } from '../parts/strip-shape.ts';
 import { everyNth, type Frame, frameOf } from './frame.ts';
 import { Numbers, type Table } from './Numbers.tsx';
+import { usePlotWidth } from './Plots.tsx';
 
 const HEIGHT = 210;
 
@@ -25,13 +25,13 @@ interface PlotProps {
 /** A picture with its title, what it means, what it shows in words, and its numbers in a table. */
 export function Plot({ title, lead, said, table, legend, notes, draw, children }: PlotProps) {
   const id = useId();
-  const { ref, width } = useWidth();
+  const width = usePlotWidth();
   const frame = frameOf(width, HEIGHT);
   return (
     <section className="plot stack rule" aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{title}</h2>
       <p className="small">{lead}</p>
-      <div className="plot-picture" ref={ref}>
+      <div className="plot-picture">
         <svg
           width={width}
           height={HEIGHT}

@@ -2,6 +2,7 @@ import { useId, useState } from 'react';
 import { type EventBasis, event, rangeText, timeText } from '../../copy/event.ts';
 import { type Estimate, finishBetween, measuredSessions } from '../../domain/back/estimate.ts';
 import type { EventSession } from '../../domain/back/event-session.ts';
+import { mixOf } from '../../domain/back/mix.ts';
 import type { Day } from '../../domain/back/week.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { Choices } from '../parts/Choices.tsx';
@@ -18,6 +19,7 @@ export interface ReckoningProps {
 
 /** An estimate, what it is reckoned from, and what it assumes. */
 export function Reckoning({ metres, session, entries, today }: ReckoningProps) {
+  const runs = mixOf(session.timeline).run > 0;
   const measured = measuredSessions(entries, today);
   const [basis, setBasis] = useState<EventBasis>(measured.length > 0 ? 'measured' : 'assumed');
   const [given, setGiven] = useState<Given>({
@@ -39,9 +41,9 @@ export function Reckoning({ metres, session, entries, today }: ReckoningProps) {
       </section>
       {found.ok && <Finish estimate={found.value} />}
       <Choices legend={event.basis} list options={options} value={basis} onChange={setBasis} />
-      {basis === 'own' && <OwnPaces given={given} onChange={change} />}
+      {basis === 'own' && <OwnPaces given={given} onChange={change} runs={runs} />}
       {basis === 'trial' && <Trial given={given} onChange={change} />}
-      <Assumptions basis={basis} week={session.week} measured={measured.length} />
+      <Assumptions basis={basis} week={session.week} measured={measured.length} runs={runs} />
     </>
   );
 }

@@ -8,8 +8,7 @@ import { type StripShape, stripShape, type Texture } from './strip-shape.ts';
 /** Narrow enough to fit anywhere until the real width is known. */
 const FIRST_WIDTH = 288;
 
-/** The width that an element has, as it changes. */
-export function useWidth() {
+function useWidth() {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(FIRST_WIDTH);
   useLayoutEffect(() => {

@@ -83,6 +83,18 @@ describe('the minutes of a session', () => {
     expect(minutesOf(byHand({ how: 'there', doneSeconds: 0, activeSeconds: 0 }))).toEqual(whole);
   });
 
+  it('BACK-3 written down with the stretches it is taken to have had, these count, as told', () => {
+    const part = entryWith({ how: 'by-hand', covered: [[0, 480]], doneSeconds: 480 });
+    expect(minutesOf({ ...part, activeSeconds: 480 })).toEqual({
+      walk: 6,
+      run: 2,
+      still: 0,
+      extra: 0,
+      basis: 'as-told',
+    });
+    expect(back(part).longestRun).toBe(120_000);
+  });
+
   it('BACK-3 nothing gone through is nothing, not the whole plan', () => {
     const nothing = { covered: [], doneSeconds: 0, activeSeconds: 0 } as const;
     expect(minutesOf(entryWith({ ...nothing }))).toMatchObject({ walk: 0, run: 0 });
