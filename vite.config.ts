@@ -124,7 +124,21 @@ export default defineConfig({
     manifest: true,
     license: { fileName: 'licences.md' },
     reportCompressedSize: false,
-    // Node's own cryptography, for which a library asks where there is no browser's.
-    rolldownOptions: { external: ['crypto'] },
+    rolldownOptions: {
+      // Node's own cryptography, for which a library asks where there is no browser's.
+      external: ['crypto'],
+      output: {
+        codeSplitting: {
+          // Read by the first screen and by many later ones: split by who shares what, it would
+          // come in seven pieces and weigh more than in one.
+          groups: [
+            {
+              name: 'reading',
+              test: /src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
+            },
+          ],
+        },
+      },
+    },
   },
 });
