@@ -1,11 +1,13 @@
 /** Every screen and state of the app, one after another, as a person comes to them. */
 import type { Page } from 'playwright-core';
 import { before } from '../../../src/copy/before.ts';
+import { byHand, fieldProblem } from '../../../src/copy/by-hand.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { cellWords } from '../../../src/copy/cell.ts';
 import { felt } from '../../../src/copy/felt.ts';
 import { hear } from '../../../src/copy/hear.ts';
 import { choiceSaid, join } from '../../../src/copy/join.ts';
+import { log } from '../../../src/copy/log.ts';
 import { paper } from '../../../src/copy/paper.ts';
 import { pieces } from '../../../src/copy/pieces.ts';
 import { running, wrong } from '../../../src/copy/running.ts';
@@ -194,6 +196,18 @@ async function afterwards(page: Page, stop: Stop): Promise<void> {
   await button(page, felt.save).click();
   await page.getByRole('heading', { level: 1, name: /20\d\d/ }).waitFor();
   await stop('one done', false);
+  await page.getByRole('link', { name: log.edit }).click();
+  await page.getByRole('heading', { level: 1, name: byHand.titleEdit }).waitFor();
+  await stop('put right', false);
+  await page.goBack();
+  await page.getByRole('button', { name: log.remove }).click();
+  await page.getByRole('heading', { name: log.removeTitle }).waitFor();
+  await stop('removing', false);
+  await page.getByRole('button', { name: log.removeNo }).click();
+  await go(page, '/done/new');
+  await page.getByLabel(byHand.date).fill('2030-01-01');
+  await page.getByText(fieldProblem('date-future')).waitFor();
+  await stop('written by hand, a day to come', false);
   await go(page, '/done');
   await page.getByText('Week 1, session 2').first().waitFor();
   await stop('all done', false);
