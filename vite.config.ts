@@ -134,7 +134,7 @@ export default defineConfig({
           groups: [
             {
               name: 'reading',
-              test: /src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
+              test: /src\/copy\/times|src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
             },
           ],
         },
