@@ -26,6 +26,7 @@ export const log = {
   hows: { app: 'Led by Towpath', there: 'With the group', 'by-hand': 'Written down by hand' },
   again: 'Asked again',
   edited: 'Put right',
+  back: 'Look back',
   add: 'Write a session down',
   edit: 'Put the time or length right',
   remove: 'Remove this session',

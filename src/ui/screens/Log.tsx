@@ -20,10 +20,15 @@ export function Log() {
   const rest = entries.length - shown;
   return (
     <Screen title={log.title} sub={entries.length > 0 ? log.count(entries.length) : undefined}>
-      <div>
+      <div className="row">
         <Link href="/done/new" className="button">
           {log.add}
         </Link>
+        {entries.length > 0 && (
+          <Link href="/back" className="button">
+            {log.back}
+          </Link>
+        )}
       </div>
       {ready && entries.length === 0 && <p>{log.empty}</p>}
       <ul className="lines">
