@@ -1,5 +1,4 @@
 import { crc32 } from './crc32.ts';
-import { toUtf8 } from './utf8.ts';
 
 /** The format that this version writes. */
 export const BACKUP_FORMAT = 'towpath-backup/1';
@@ -54,13 +53,26 @@ export const backedUp = (stores: Stores): Stores =>
       .map(([name, rows]) => [name, rowsOf(name, rows)]),
   );
 
-/** CRC-32 of all rows, each as JSON without spare space, however the file around them is laid out. */
+/** A sign beyond ASCII as JSON may write it (RFC 8259, section 7). */
+const escaped = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+function asciiBytes(text: string): Uint8Array {
+  const ascii = text.replace(/[\u0080-\uffff]/g, escaped);
+  const bytes = new Uint8Array(ascii.length);
+  for (let at = 0; at < ascii.length; at++) bytes[at] = ascii.charCodeAt(at);
+  return bytes;
+}
+
+/**
+ * CRC-32 in hexadecimal over the names of the stores and their rows, each on a line, a row as JSON
+ * without spare space and in ASCII: the same however the file around them is laid out.
+ */
 export function checkOf(stores: Stores): string {
   const lines = Object.entries(stores).flatMap(([name, rows]) => [
     name,
     ...rows.map((row) => JSON.stringify(row)),
   ]);
-  return crc32(toUtf8(lines.join('\n')))
+  return crc32(asciiBytes(lines.join('\n')))
     .toString(16)
     .padStart(8, '0');
 }

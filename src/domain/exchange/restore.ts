@@ -1,6 +1,6 @@
 import { backedUp, type Row, type Stores } from './backup.ts';
 import { asEntry, asFollowing, asPerson, asSent, asSheet } from './backup-shapes.ts';
-import { canonical, compareStamps, isSame } from './merge-fields.ts';
+import { compareStamps, isSame } from './merge-fields.ts';
 import { mergeProgrammes, type NotTakenWhy, type Vouched } from './merge-programmes.ts';
 import { mergeEntries, mergeFollowing, mergePeople, newerOf } from './merge-records.ts';
 import { type Side, sideOf } from './restore-side.ts';
@@ -144,7 +144,10 @@ function mergeStore(
     const place = keyOf(next);
     if (!rows.has(place)) rows.set(place, next);
     else {
-      const there = read(rows.get(place));
+      const raw = rows.get(place);
+      // Most of a backup is here already, letter for letter.
+      if (JSON.stringify(raw) === JSON.stringify(next)) continue;
+      const there = read(raw);
       if (there === undefined) notTaken.push({ key, why: 'unreadable-here' });
       else rows.set(place, merge(there, next, order));
     }
@@ -229,6 +232,7 @@ export function restore(
     ),
   };
   const known = Object.entries(merged);
+  const changes = known.flatMap(([store, { rows }]) => changesOf(store, of(current, store), rows));
   const strange = Object.keys(given).filter((name) => !Object.hasOwn(merged, name));
   return {
     stores: {
@@ -239,9 +243,15 @@ export function restore(
           .map(([name, { rows }]) => [name, listOf(rows)]),
       ),
     },
-    changes: known.flatMap(([store, { rows }]) => changesOf(store, of(current, store), rows)),
+    changes,
     report: known.map(([store, { rows }]) =>
-      reportOf(store, of(current, store), of(given, store).length, rows),
+      reportOf(
+        store,
+        of(current, store),
+        of(given, store).length,
+        rows,
+        changes.filter((change) => change.store === store).length,
+      ),
     ),
     notTaken: [
       ...known.flatMap(([store, { notTaken }]) => notTaken.map((each) => ({ store, ...each }))),
@@ -253,14 +263,22 @@ export function restore(
 }
 
 function changesOf(store: string, here: readonly Row[], rows: Rows): readonly Change[] {
-  const before = new Map(here.map(([key, value]) => [key, canonical(value)]));
+  const before = new Map(here);
   return listOf(rows)
-    .filter(([key, value]) => before.get(key) !== canonical(value))
+    .filter(([key, value]) => {
+      const was = before.get(key);
+      return was !== value && (!before.has(key) || !isSame(was, value));
+    })
     .map(([key, value]) => ({ store, key, value }));
 }
 
-function reportOf(store: string, here: readonly Row[], inFile: number, rows: Rows): StoreReport {
-  const changed = changesOf(store, here, rows).length;
+function reportOf(
+  store: string,
+  here: readonly Row[],
+  inFile: number,
+  rows: Rows,
+  changes: number,
+): StoreReport {
   const added = rows.size - here.length;
-  return { store, here: here.length, inFile, added, changed: changed - added };
+  return { store, here: here.length, inFile, added, changed: changes - added };
 }

@@ -1,3 +1,4 @@
+import { crc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../../src/app/demo/demo.ts';
@@ -40,6 +41,14 @@ describe('a backup file', () => {
       moments: [['now', { at: new Date(0) }]],
     };
     expect(backedUp(strange)).toEqual({ tides: strange.tides, pictures: [], moments: [] });
+  });
+
+  it('REC-7 its check is the CRC-32 that another implementation counts (zlib)', () => {
+    const file = JSON.parse(
+      writeBackup({ log: [['a', { note: 'é, 鹭, \u{1f99a}' }]], sent: [] }, '', AT),
+    ) as { check: string };
+    const lines = ['log', '["a",{"note":"\\u00e9, \\u9e6d, \\ud83e\\udd9a"}]', 'sent'];
+    expect(file.check).toBe(crc32(lines.join('\n')).toString(16).padStart(8, '0'));
   });
 
   it('REC-7 laid out anew by another program it is still whole', () => {

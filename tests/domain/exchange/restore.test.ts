@@ -135,7 +135,7 @@ describe('laws of a restore', () => {
         expect(twice.stores).toEqual(once.stores);
         expect(twice.changes).toEqual([]);
       }),
-      { numRuns: 200 },
+      { numRuns: 400 },
     );
   });
 
@@ -147,7 +147,7 @@ describe('laws of a restore', () => {
         expect(done(restore(a, b))).toBe(done(restore(b, a)));
         expect(restore(a, b).stores.programmes).toEqual(restore(b, a).stores.programmes);
       }),
-      { numRuns: 200 },
+      { numRuns: 400 },
     );
     fc.assert(
       fc.property(phone, phone, (a, b) => {
@@ -169,7 +169,7 @@ describe('laws of a restore', () => {
         expect(notTaken).toEqual([]);
         expect(stores).toEqual(Object.fromEntries(kept));
       }),
-      { numRuns: 200 },
+      { numRuns: 400 },
     );
   });
 
@@ -191,7 +191,7 @@ describe('laws of a restore', () => {
           }
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 400 },
     );
   });
 });
