@@ -107,9 +107,10 @@ const phone: fc.Arbitrary<Stores> = fc.record({
   people: byKey(somePerson, ({ programmeId }) => programmeId),
   sheets: byKey(someSheet, ({ key }) => key),
   sent: fc.constant([]),
-  choices: byKey(fc.constantFrom(...PROGRAMME_IDS), (id) => id).map((rows) =>
-    rows.map(([key]): Row => [key, 'wren']),
-  ),
+  choices: byKey(
+    fc.tuple(fc.constantFrom(...PROGRAMME_IDS), fc.constantFrom('wren', 'dunlin')),
+    ([id]) => id,
+  ).map((rows) => rows.map(([key, value]): Row => [key, (value as readonly string[])[1]])),
   settings: fc
     .record({ talk: fc.constantFrom('few', 'many'), cautionsReadOn: fc.constant('2027-03-01') })
     .map((settings): readonly Row[] => [['settings', settings]]),
