@@ -48,9 +48,7 @@ export const records = {
   programme: 'Which programme?',
   days: 'On which days?',
   daysHelp: (min: number, max: number): string =>
-    min === max
-      ? `Your leader says ${times(min)} a week. Leave a day between two.`
-      : `Your leader says ${times(min)} to ${max} times a week. Leave a day between two.`,
+    `Your leader says ${times(min, max)} a week. Leave a day between two.`,
   time: 'At what time?',
   alarm: 'Remind me',
   alarms: { none: 'No', '0': 'At the time', '30': '30 min before', '60': '1 hour before' },
@@ -70,9 +68,12 @@ export const records = {
   json: 'For other programs (JSON)',
 } as const;
 
-function times(n: number): string {
-  if (n === 1) return 'once';
-  return n === 2 ? 'twice' : `${n} times`;
+const COUNTS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'] as const;
+
+function times(min: number, max: number): string {
+  const [least, most] = [COUNTS[min] ?? String(min), COUNTS[max] ?? String(max)];
+  if (min === max) return min === 1 ? 'once' : `${least} times`;
+  return `${least} ${max === min + 1 ? 'or' : 'to'} ${most} times`;
 }
 
 export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
@@ -169,26 +170,42 @@ export function aboutFile(file: File, localDate: (at: number) => string): readon
   ].filter((line) => line !== '');
 }
 
+/** In the order in which they matter to a person. */
+const TITLES: Readonly<Record<string, string>> = {
+  log: 'Sessions',
+  programmes: 'Programmes',
+  choices: 'Your group',
+  following: 'Your weeks and pauses',
+  people: 'What you told a leader',
+  sheets: 'Programmes in writing',
+  sent: 'Programmes you sent',
+  settings: 'Settings',
+};
+
+function changeLine({ store, here, inFile, added, changed }: StoreReport): string {
+  if (inFile === 0) return 'not in the file; what is here stays';
+  if (added + changed === 0) return 'nothing new; what is here stays';
+  if (store === 'settings')
+    return here === 0 ? 'as in the file' : 'taken where nothing was chosen here';
+  const stays = here - changed;
+  return [
+    added > 0 ? `${added} new` : '',
+    changed > 0 ? `${changed} with something newer` : '',
+    stays > 0 ? `${stays} here ${stays === 1 ? 'stays as it is' : 'stay as they are'}` : '',
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
 /** What taking a file in does to each kind of thing, as name and sentence. */
 export const changesOf = (
   report: readonly StoreReport[],
 ): readonly { readonly store: string; readonly name: string; readonly line: string }[] =>
-  report
-    .filter(({ here, inFile }) => here > 0 || inFile > 0)
-    .map(({ store, here, inFile, added, changed }) => ({
-      store,
-      name: capital((NAMES[store] ?? ['', 'records'])[1]),
-      line: [
-        added > 0 ? `${added} new` : '',
-        changed > 0 ? `${changed} with something newer` : '',
-        added + changed === 0 ? (inFile > 0 ? 'all here already' : 'none in the file') : '',
-        here > 0 && here > changed ? `${here - changed} here stay as they are` : '',
-      ]
-        .filter((part) => part !== '')
-        .join(', '),
-    }));
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+  Object.entries(TITLES).flatMap(([store, name]) => {
+    const found = report.find((each) => each.store === store);
+    if (found === undefined || found.here + found.inFile === 0) return [];
+    return [{ store, name, line: changeLine(found) }];
+  });
 
 const REASONS: Readonly<Record<NotTakenWhy, string>> = {
   shape: 'cannot be right, so it was damaged or changed',

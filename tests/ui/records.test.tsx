@@ -6,6 +6,7 @@ import { memoryLocation } from 'wouter/memory-location';
 import type { RestorePreview } from '../../src/app/records-contract.ts';
 import {
   aboutFile,
+  changesOf,
   notTakenLines,
   notTakenTitle,
   restoreProblem,
@@ -119,7 +120,7 @@ describe('taking a backup in', () => {
     expect(
       within(row).getByText('15 new, 1 with something newer, 2 here stay as they are'),
     ).toBeDefined();
-    expect(screen.queryByText(/told to a leader/)).toBeNull();
+    expect(screen.queryByText('What you told a leader')).toBeNull();
     expect(screen.getByRole('heading', { name: notTakenTitle })).toBeDefined();
     for (const line of notTakenLines(PREVIEW.notTaken))
       expect(screen.getByText(line)).toBeDefined();
@@ -162,6 +163,22 @@ describe('taking a backup in', () => {
     expect(new Set(all.map(restoreProblem)).size).toBe(all.length);
   });
 
+  it('REC-21 of each kind of thing it is said what happens to it', () => {
+    const lines = changesOf([
+      { store: 'settings', here: 1, inFile: 1, added: 0, changed: 1 },
+      { store: 'programmes', here: 2, inFile: 2, added: 1, changed: 1 },
+      { store: 'log', here: 4, inFile: 0, added: 0, changed: 0 },
+      { store: 'choices', here: 1, inFile: 1, added: 0, changed: 0 },
+      { store: 'sent', here: 0, inFile: 0, added: 0, changed: 0 },
+    ]).map(({ name, line }) => `${name}: ${line}`);
+    expect(lines).toEqual([
+      'Sessions: not in the file; what is here stays',
+      'Programmes: 1 new, 1 with something newer, 1 here stays as it is',
+      'Your group: nothing new; what is here stays',
+      'Settings: taken where nothing was chosen here',
+    ]);
+  });
+
   it('REC-13 a damaged or newer file is said to be one before anything is taken', () => {
     const lines = (more: Partial<RestorePreview>) =>
       aboutFile({ ...PREVIEW, ...more }, () => '2027-04-12').join(' ');
@@ -200,6 +217,13 @@ describe('the calendar', () => {
     for (const day of ['Tuesday', 'Thursday', 'Saturday'])
       await user.click(screen.getByRole('checkbox', { name: day }));
     expect(await screen.findByText(words.noDays)).toBeDefined();
+  });
+
+  it('REC-1 the leader’s times a week are said as people say them', () => {
+    expect(words.daysHelp(2, 3)).toMatch(/says two or three times a week/);
+    expect(words.daysHelp(2, 4)).toMatch(/says two to four times a week/);
+    expect(words.daysHelp(1, 1)).toMatch(/says once a week/);
+    expect(words.daysHelp(3, 3)).toMatch(/says three times a week/);
   });
 
   it('REC-1 without a group the way to one is shown', () => {
