@@ -1,6 +1,7 @@
 /** What a good leader would say: what was seen, what follows, and what would change it. */
-import type { Advice, Mind } from '../domain/advice/advice.ts';
+import type { Advice } from '../domain/advice/advice.ts';
 import type { Action, Finding, FindingCode } from '../domain/advice/finding.ts';
+import type { Mind } from '../domain/advice/minds.ts';
 import type { NigglePlace } from '../domain/log/entry.ts';
 import type { Detail } from '../domain/programme/problem.ts';
 import type { Group } from '../domain/programme/programme.ts';

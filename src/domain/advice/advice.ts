@@ -1,18 +1,11 @@
 import type { RatingWay } from '../back/session.ts';
 import type { Decision } from '../log/following.ts';
-import type { Detail } from '../programme/problem.ts';
 import { bodyFindings, hasNiggle, lastSign } from './body.ts';
 import { type Course, courseOf, type ReEntry } from './course.ts';
 import { dayIn } from './days.ts';
 import { easierTimes, harderFindings, ratedCount } from './felt.ts';
-import {
-  type Action,
-  type Finding,
-  type FindingCode,
-  finding,
-  LEADS_TO,
-  severityOf,
-} from './finding.ts';
+import { type Action, type Finding, finding, LEADS_TO, severityOf } from './finding.ts';
+import { type Change, changesOf } from './minds.ts';
 import { thinWeek } from './missed.ts';
 import {
   easeMove,
@@ -28,71 +21,18 @@ import { restOn } from './rest.ts';
 import { rule } from './rules.ts';
 import type { Situation } from './situation.ts';
 
-/** What would lead to other advice. `src/copy/advice.ts` has a sentence for each. */
-export type Mind =
-  | 'doctor'
-  | 'looked-at'
-  | 'days-without'
-  | 'rested'
-  | 'pause-ends'
-  | 'as-meant'
-  | 'to-the-end'
-  | 'week-done'
-  | 'harder-twice'
-  | 'easier-often'
-  | 'rate-more'
-  | 'again-one'
-  | 'too-hard-there';
-
 export interface Advice {
   readonly action: Action;
   /** What decides it. */
   readonly because: Finding;
   /** What else was seen, heaviest first. */
   readonly also: readonly Finding[];
-  readonly changes: readonly { readonly code: Mind; readonly detail: Detail }[];
+  readonly changes: readonly Change[];
   /** What saying yes would decide; nothing for going on, resting and stopping. */
   readonly move?: Move;
   /** What the person has decided already for a day to come. */
   readonly decided?: Decision;
 }
-
-const AGREE: Detail = { times: rule('agree'), of: rule('latest'), points: rule('harder') };
-
-/** Changes of mind that take as many sessions as any judgement does. */
-const AGREEING: ReadonlySet<Mind> = new Set([
-  'harder-twice',
-  'easier-often',
-  'as-meant',
-  'to-the-end',
-  'too-hard-there',
-]);
-
-/** What would change each answer. */
-const CHANGES: Readonly<Record<FindingCode, readonly Mind[]>> = {
-  'warning-sign': ['doctor'],
-  'niggle-back': ['looked-at'],
-  'niggle-twice': ['rested'],
-  'niggle-stopped': ['rested'],
-  'hard-days': ['rested'],
-  paused: ['pause-ends'],
-  'niggle-eased': ['days-without'],
-  'niggle-moved': ['days-without'],
-  'much-harder': ['as-meant'],
-  'still-harder': ['as-meant'],
-  'still-cut-short': ['to-the-end'],
-  harder: ['as-meant'],
-  'cut-short': ['to-the-end'],
-  away: ['again-one'],
-  'thin-week': ['week-done'],
-  through: [],
-  starting: ['rate-more'],
-  'one-harder': ['harder-twice'],
-  'easier-but': ['harder-twice'],
-  'as-meant': ['harder-twice', 'easier-often'],
-  'few-rated': ['rate-more'],
-  easier: ['too-hard-there'],
-};
 
 function awayFinding(reEntry: ReEntry | undefined): readonly Finding[] {
   if (reEntry === undefined || reEntry.back === 0) return [];
@@ -158,15 +98,6 @@ function moveFor(situation: Situation, course: Course, because: Finding): Move |
   if (action === 'repeat') return repeatMove(situation, course);
   if (action === 'ease') return easeMove(situation, course);
   return action === 'step-up' ? stepUpMove(situation, course) : undefined;
-}
-
-const changesOf = ({ code, detail }: Finding): Advice['changes'] =>
-  CHANGES[code].map((mind) => ({ code: mind, detail: { ...AGREE, ...detail, ...needs(mind) } }));
-
-/** The numbers of a change of mind that are not those of what was seen. */
-function needs(mind: Mind): Detail {
-  if (AGREEING.has(mind)) return AGREE;
-  return mind === 'days-without' ? { days: rule('niggleAgain') } : {};
 }
 
 const decisionOf = ({ on, week, group, why }: Decision): Decision => ({ on, week, group, why });

@@ -135,7 +135,12 @@ export function courseOf(situation: Situation): Course {
   const here = weekAt(bases, monday) ?? 1;
   const isNew = done.length === 0 && lastDecision === undefined;
   if (isNew && here > 1)
-    return { ...course, bases: [...bases, baseAt(course, 1)], late: { week: here } };
+    return {
+      ...course,
+      bases: [...bases, baseAt(course, 1)],
+      // Behind dates of their own nobody is late.
+      ...(situation.following?.startedOn === undefined && { late: { week: here } }),
+    };
   const reEntry = reEntryOf(situation, course);
   if (reEntry === undefined) return course;
   return { ...course, reEntry, bases: [...bases, baseAt(course, reEntry.week)] };

@@ -1,5 +1,6 @@
 /** A fictional member of the club on the salt marsh, and what they did. */
 import demo from '../../../src/app/demo/heron-loop.json' with { type: 'json' };
+import { nowOf } from '../../../src/domain/advice/now.ts';
 import type { Situation } from '../../../src/domain/advice/situation.ts';
 import { sessionsFor } from '../../../src/domain/advice/situation.ts';
 import type { Feeling, LogEntry } from '../../../src/domain/log/entry.ts';
@@ -89,3 +90,19 @@ export const situation = (
   entries: readonly LogEntry[],
   part: Partial<Situation> = {},
 ): Situation => ({ programme: HERON, group: 'curlew', entries, today, ...part });
+
+/** How things stand for somebody who did that. */
+export const now = (today: string, done: readonly Did[] = [], part: Partial<Situation> = {}) =>
+  nowOf(situation(today, done.map(did), part));
+
+export const at = (week: number, weekday: number, session = 1): Did => ({
+  date: on(week, weekday),
+  week,
+  session,
+});
+/** The first two sessions of weeks, on Tuesday and Friday. */
+export const twice = (...weeks: readonly number[]): readonly Did[] =>
+  weeks.flatMap((week) => [at(week, 2, 1), at(week, 5, 2)]);
+
+export const names = (today: string, done: readonly Did[], part: Partial<Situation> = {}) =>
+  now(today, done, part).weeks.map(({ name }) => name);
