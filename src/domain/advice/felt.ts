@@ -11,7 +11,9 @@ function latest(
   { today, lastDecision }: Course,
   which: (entry: LogEntry) => boolean,
 ): readonly LogEntry[] {
-  const from = Math.max(today - rule('lookBack'), lastDecision?.day ?? Number.NEGATIVE_INFINITY);
+  // What was done on the day of a decision is mostly what led to it.
+  const decided = lastDecision === undefined ? Number.NEGATIVE_INFINITY : lastDecision.day + 1;
+  const from = Math.max(today - rule('lookBack'), decided);
   return between(entries, from, today)
     .map(({ entry }) => entry)
     .filter(

@@ -96,6 +96,8 @@ describe('felt against target', () => {
   it('ADV-7 what was felt before a decision, in another group or three weeks ago does not count', () => {
     const done = three(9, 9, 9);
     expect(of(WEDNESDAY, done, { following: decided('chosen', WEDNESDAY) }).action).toBe('go-on');
+    // What was done on its day is taken as before it: people decide after a session.
+    expect(of(on(2, 2), done, { following: decided('chosen', on(2, 2)) }).action).toBe('go-on');
     expect(of(WEDNESDAY, done, { group: 'dunlin' }).action).toBe('go-on');
     const old = [felt(1, 1, 9), felt(1, 2, 9), felt(4, 2, 5), felt(4, 5, 5)];
     expect(of(on(4, 6), old).because.code).not.toMatch(/harder/);
