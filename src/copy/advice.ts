@@ -211,9 +211,9 @@ export const advice = {
     rest: 'I will rest',
     stop: 'I will ask',
   } satisfies Readonly<Record<Action, string>>,
-  no: 'Go on as planned',
   asked: 'I have asked, and may go on',
   askedHelp: 'Only after a doctor, or for a niggle a physiotherapist, has said yes.',
+  askedTomorrow: 'Once a doctor has said yes, you can say so here, from tomorrow on.',
   decided: (on: string, week: number, group: string): string =>
     `Decided: week ${week} in ${group} from ${day(on)}.`,
   notAdvice:

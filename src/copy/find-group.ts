@@ -30,6 +30,7 @@ export const findGroupCopy = {
   gentlyYes: 'Yes, start gently',
   gentlyNo: 'No',
   gentlyCare: 'If it is something about your health, ask a doctor before the first session.',
+  notYet: 'With all four answered, the group stands here.',
   answer: (name: string): string => `${name} would suit you`,
   take: (name: string): string => `Take ${name}`,
   others: 'The other groups',

@@ -26,7 +26,7 @@ const BACK: Readonly<Record<ReEntry['why'], string>> = {
 
 export const nowCopy = {
   title: 'Now',
-  which: 'Which one today?',
+  how: 'How things stand',
   weekNames: {
     done: 'done',
     part: 'partly done',
@@ -41,13 +41,12 @@ export const nowCopy = {
     extra: 'One more, if you like',
     later: 'Next',
   } satisfies Readonly<Record<NextSession['need'], string>>,
+  waits: 'It waits',
   from: (date: string): string => `From ${day(date)}.`,
   through: 'All weeks are done. Any session can be done again.',
   before: (n: number, date: string): string =>
     n === 1 ? 'It starts tomorrow.' : `It starts in ${days(n)}, on ${day(date)}.`,
   together: 'Done together, as a group.',
-  there: 'I was there',
-  thereHelp: 'For a session with the group, done without this phone.',
   ways: {
     all: 'More of this programme',
     back: 'Look back',
@@ -58,8 +57,12 @@ export const nowCopy = {
   startNow: 'Begin at week 1 now',
   pause: 'Take a pause',
   pauseWhyTitle: 'Why',
+  pauseSince: 'Since',
+  pauseSinceWrong: 'Choose today or a day before it.',
   pauseUntil: 'Until, if you know',
   pauseUntilHelp: 'Empty: until you say that you are back.',
+  pauseUntilWrong: 'Choose today or a day to come.',
+  pauseBegin: 'Pause the programme',
   resume: 'I am back',
   pauseWhy: { holiday: 'Holiday', illness: 'Illness', other: 'Something else' } satisfies Readonly<
     Record<Pause['why'], string>
@@ -103,10 +106,11 @@ export function missedLine({ what, done, min, fits }: Missed): string {
   return `Last week had ${was}, and that happens. Nothing has to be made up for. ${plan}`;
 }
 
-export const pauseLine = ({ why, to }: Pause): string =>
-  to === undefined
-    ? `${PAUSED[why]}. The programme waits.`
-    : `${PAUSED[why]} until ${day(to)}. The programme waits.`;
+export function pauseLine({ why, to }: Pause): string {
+  const until = to === undefined ? '' : ` until ${day(to)}`;
+  const ill = why === 'illness' ? ' Rest until you are well, and never go out with a fever.' : '';
+  return `${PAUSED[why]}${until}. The programme waits.${ill}`;
+}
 
 /** Where to come back in. */
 export function reEntryLine({ days: n, week, back, why }: ReEntry): string {

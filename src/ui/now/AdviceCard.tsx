@@ -1,37 +1,39 @@
 import { adviceSaid, findingSeen, advice as words } from '../../copy/advice.ts';
+import type { Advice } from '../../domain/advice/advice.ts';
 import { decide, followingOf } from '../../domain/advice/decide.ts';
 import { askedMove, type Move } from '../../domain/advice/moves.ts';
 import type { Situation } from '../../domain/advice/situation.ts';
-import type { Group } from '../../domain/programme/programme.ts';
 import { useApp } from '../app-context.tsx';
-import { useAdvice } from './use-now.ts';
 
 interface AdviceProps {
   readonly situation: Situation;
-  readonly groups: readonly Group[];
+  readonly advice: Advice;
+  /** Why is said elsewhere on the page. */
+  readonly brief?: boolean;
+  /** Something was decided: what was pressed may be gone. */
+  readonly onDecided: () => void;
 }
 
 /** What a good leader would say, why, and what would change it. The person decides. */
-export function AdviceCard({ situation, groups }: AdviceProps) {
+export function AdviceCard({ situation, advice, brief = false, onDecided }: AdviceProps) {
   const { following, programmes } = useApp();
-  const advice = useAdvice(situation);
+  const { programme, group } = situation;
+  const { groups } = programme;
   const said = adviceSaid(advice, groups);
   const { move, decided } = advice;
-  const { programme, group } = situation;
   const take = async (wanted: Move) => {
     const before = situation.following ?? followingOf(programme.id);
     await following.getState().change(decide(before, wanted));
     if (wanted.group !== group) await programmes.getState().chooseGroup(programme.id, wanted.group);
+    onDecided();
   };
   const nameOf = (id: string): string => groups.find((each) => each.id === id)?.name ?? id;
   return (
     <section className="stack rule" aria-labelledby="advice">
       <h2 id="advice">{said.title}</h2>
-      {said.why.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      {!brief && said.why.map((line) => <p key={line}>{line}</p>)}
       {decided !== undefined && (
-        <p role="status">{words.decided(decided.on, decided.week, nameOf(decided.group))}</p>
+        <p>{words.decided(decided.on, decided.week, nameOf(decided.group))}</p>
       )}
       {move !== undefined && (
         <>
@@ -44,18 +46,11 @@ export function AdviceCard({ situation, groups }: AdviceProps) {
         </>
       )}
       {advice.action === 'stop' && (
-        <div className="stack tight">
-          <div className="row">
-            <button
-              type="button"
-              className="button"
-              onClick={() => void take(askedMove(situation))}
-            >
-              {words.asked}
-            </button>
-          </div>
-          <p className="small soft">{words.askedHelp}</p>
-        </div>
+        <Asked
+          // A yes holds from the day after: on the day itself it would change nothing.
+          isToday={advice.because.detail.date === situation.today}
+          onAsked={() => void take(askedMove(situation))}
+        />
       )}
       <details>
         <summary>{words.changes}</summary>
@@ -75,5 +70,20 @@ export function AdviceCard({ situation, groups }: AdviceProps) {
         </div>
       </details>
     </section>
+  );
+}
+
+/** The way on after a warning sign or a niggle that keeps coming back. */
+function Asked({ isToday, onAsked }: { isToday: boolean; onAsked: () => void }) {
+  if (isToday) return <p className="soft">{words.askedTomorrow}</p>;
+  return (
+    <div className="stack tight">
+      <p className="soft">{words.askedHelp}</p>
+      <div className="row">
+        <button type="button" className="button" onClick={onAsked}>
+          {words.asked}
+        </button>
+      </div>
+    </div>
   );
 }

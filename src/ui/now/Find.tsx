@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { useLocation, useParams } from 'wouter';
+import { Link, useLocation, useParams } from 'wouter';
+import { cautions } from '../../copy/cautions.ts';
 import {
   comparedLine,
   groupAsks,
@@ -8,7 +9,7 @@ import {
 } from '../../copy/find-group.ts';
 import { groups as groupWords } from '../../copy/groups.ts';
 import { type Answers, RUN_CHOICES, WALK_CHOICES } from '../../domain/advice/able.ts';
-import { findGroup } from '../../domain/advice/find-group.ts';
+import { findGroup, type GroupAnswer } from '../../domain/advice/find-group.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useApp, useProgrammes } from '../app-context.tsx';
 import { Choices } from '../parts/Choices.tsx';
@@ -28,6 +29,7 @@ function Questions({ programme }: { programme: Programme }) {
   const [answers, setAnswers] = useState<Partial<Answers>>({});
   const set = (part: Partial<Answers>) => setAnswers({ ...answers, ...part });
   const { walk, run, wish, gently } = answers;
+  const found = isWhole(answers) ? findGroup(programme, answers) : undefined;
   return (
     <Screen
       title={words.title}
@@ -61,14 +63,27 @@ function Questions({ programme }: { programme: Programme }) {
         value={gently === undefined ? undefined : gently ? 'yes' : 'no'}
         onChange={(value) => set({ gently: value === 'yes' })}
       />
-      {gently === true && <p className="notice">{words.gentlyCare}</p>}
-      <div role="status" className="stack">
-        {isWhole(answers) && <Answer programme={programme} answers={answers} />}
+      <div role="status">
+        {gently === true && (
+          <div className="notice">
+            <p>{words.gentlyCare}</p>
+            <Link href="/cautions" className="text-button">
+              {cautions.title}
+            </Link>
+          </div>
+        )}
       </div>
+      <p role="status" className={found === undefined ? 'soft' : 'for-readers'}>
+        {found === undefined ? words.notYet : words.answer(nameOf(programme, found.group))}
+      </p>
+      {found !== undefined && <Answer programme={programme} found={found} />}
       <p className="soft">{words.free}</p>
     </Screen>
   );
 }
+
+const nameOf = ({ groups }: Programme, id: string): string =>
+  groups.find((group) => group.id === id)?.name ?? id;
 
 const optionsOf = (choices: readonly number[]) =>
   choices.map((n) => ({ value: String(n), name: words.choice(n, choices.at(-1) ?? n) }));
@@ -88,12 +103,9 @@ function Asked({ question, help }: { question: string; help: string }) {
   );
 }
 
-function Answer({ programme, answers }: { programme: Programme; answers: Answers }) {
+function Answer({ programme, found }: { programme: Programme; found: GroupAnswer }) {
   const programmes = useApp().programmes;
   const [, go] = useLocation();
-  const found = findGroup(programme, answers);
-  if (found === undefined) return null;
-  const nameOf = (id: string): string => programme.groups.find((g) => g.id === id)?.name ?? id;
   const take = async (group: string) => {
     await programmes.getState().chooseGroup(programme.id, group);
     go(`/p/${programme.id}`);
@@ -101,7 +113,7 @@ function Answer({ programme, answers }: { programme: Programme; answers: Answers
   return (
     <>
       <section className="card">
-        <h2 className="big">{words.answer(nameOf(found.group))}</h2>
+        <h2 className="big">{words.answer(nameOf(programme, found.group))}</h2>
         <p>{groupReason(found, programme.groups)}</p>
         <p>{groupAsks(found.why)}</p>
         <button
@@ -109,7 +121,7 @@ function Answer({ programme, answers }: { programme: Programme; answers: Answers
           className="button primary wide"
           onClick={() => void take(found.group)}
         >
-          {words.take(nameOf(found.group))}
+          {words.take(nameOf(programme, found.group))}
         </button>
       </section>
       {found.others.length > 0 && (
@@ -117,13 +129,13 @@ function Answer({ programme, answers }: { programme: Programme; answers: Answers
           <h2>{words.others}</h2>
           {found.others.map((other) => (
             <div key={other.group} className="stack tight">
-              <h3>{nameOf(other.group)}</h3>
+              <h3>{nameOf(programme, other.group)}</h3>
               <p>
                 {comparedLine(other)} {groupAsks(other)}
               </p>
               <div>
                 <button type="button" className="button" onClick={() => void take(other.group)}>
-                  {words.take(nameOf(other.group))}
+                  {words.take(nameOf(programme, other.group))}
                 </button>
               </div>
             </div>

@@ -1,5 +1,5 @@
+import { useRef } from 'react';
 import { Link } from 'wouter';
-import { findingSeen } from '../../copy/advice.ts';
 import { cautions } from '../../copy/cautions.ts';
 import {
   countLine,
@@ -11,19 +11,13 @@ import {
   restLine,
   nowCopy as words,
 } from '../../copy/now.ts';
-import { minutes, sentence } from '../../copy/times.ts';
-import { weeks } from '../../copy/weeks.ts';
-import { stripInWords } from '../../copy/words.ts';
-import type { NextSession } from '../../domain/advice/next-session.ts';
+import type { FindingCode } from '../../domain/advice/finding.ts';
 import type { Now } from '../../domain/advice/now.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
-import { lengthOfPart } from '../../domain/timeline/totals.ts';
-import { EffortLine } from '../parts/EffortLine.tsx';
-import { timelineOf } from '../parts/plans.ts';
-import { Strip } from '../parts/Strip.tsx';
 import { AdviceCard } from './AdviceCard.tsx';
+import { NextCard } from './NextCard.tsx';
 import { Pauses } from './Pauses.tsx';
-import { useNow, useSituation } from './use-now.ts';
+import { useAdvice, useNow, useSituation } from './use-now.ts';
 
 interface NowProps {
   readonly programme: Programme;
@@ -34,89 +28,96 @@ interface NowProps {
 export function NowCard({ programme, group }: NowProps) {
   const situation = useSituation(programme, group);
   const now = useNow(situation);
-  const { care, next } = now;
+  const advice = useAdvice(situation);
+  const top = useRef<HTMLHeadingElement>(null);
+  // What was pressed is gone once it is decided, and all above it may have changed.
+  const onDecided = () => {
+    window.scrollTo(0, 0);
+    top.current?.focus({ preventScroll: true });
+  };
+  const { care, next, pause } = now;
+  const { code } = advice.because;
+  const card = (
+    <AdviceCard
+      key="advice"
+      situation={situation}
+      advice={advice}
+      // Said already by what stands above.
+      brief={code === 'away'}
+      onDecided={onDecided}
+    />
+  );
   return (
     <>
+      <h2 ref={top} tabIndex={-1} className="for-readers">
+        {words.title}
+      </h2>
       {care !== undefined && (
-        <section className="notice alarm">
-          <p>{findingSeen(care)}</p>
+        <div className="notice alarm">
+          {card}
           <p>{cautions.notAdvice}</p>
           <Link href="/cautions" className="button">
             {cautions.title}
           </Link>
-        </section>
+        </div>
       )}
       <Word now={now} programme={programme} />
       {next === undefined ? (
         <p>{words.through}</p>
       ) : (
-        <Next next={next} programme={programme} isFirst={care === undefined} />
+        <NextCard
+          next={next}
+          programme={programme}
+          today={situation.today}
+          waits={care !== undefined || pause !== undefined}
+        />
       )}
-      <How now={now} programme={programme} />
-      <AdviceCard situation={situation} groups={programme.groups} />
-      <Pauses situation={situation} now={now} />
+      <How now={now} programme={programme} because={code} />
+      {care === undefined && code !== 'paused' && card}
+      <Pauses situation={situation} now={now} onDecided={onDecided} />
     </>
   );
 }
 
 /** The one thing to be said before the session: a pause, the way back in, or where the group is. */
 function Word({ now, programme }: { now: Now; programme: Programme }) {
-  const { pause, reEntry, late, start } = now;
-  const said =
-    pause !== undefined
-      ? pauseLine(pause)
-      : reEntry !== undefined
-        ? reEntryLine(reEntry)
-        : late !== undefined
-          ? lateLine(late, programme.weeks.length)
-          : start !== undefined
-            ? words.before(start.days, start.date)
-            : '';
-  return said === '' ? null : <p className="big">{said}</p>;
+  const said = wordOf(now, programme.weeks.length);
+  return said === undefined ? null : <p className="big">{said}</p>;
 }
 
-interface NextProps {
-  readonly next: NextSession;
+function wordOf({ pause, reEntry, late, start, care }: Now, weeks: number): string | undefined {
+  if (pause !== undefined) return pauseLine(pause);
+  // With a sign or a niggle in the way, nothing here leads back into sessions.
+  if (care !== undefined) return undefined;
+  if (reEntry !== undefined) return reEntryLine(reEntry);
+  if (late !== undefined) return lateLine(late, weeks);
+  return start && words.before(start.days, start.date);
+}
+
+interface HowProps {
+  readonly now: Now;
   readonly programme: Programme;
-  readonly isFirst: boolean;
-}
-
-function Next({ next, programme, isFirst }: NextProps) {
-  const timeline = timelineOf(next.plan.plan);
-  const at = `/p/${programme.id}/${next.week}/${next.session}`;
-  const isNow = isFirst && next.need === 'due';
-  return (
-    <section className="card">
-      <div className="row spread">
-        <h2>{weeks.session(next.week, next.session)}</h2>
-        <span className="tag">{words.need[next.need]}</span>
-      </div>
-      <Strip timeline={timeline} height={84} label={stripInWords(next.plan.plan)} named />
-      <p className="figures">
-        {weeks.totals(minutes(timeline.total), minutes(lengthOfPart(timeline, 'main')))}
-      </p>
-      <p>
-        <EffortLine target={next.target} />.
-      </p>
-      {next.focus !== '' && <p>{sentence(next.focus)}</p>}
-      {next.need === 'later' && <p>{words.from(next.from)}</p>}
-      {next.together && <p>{words.together}</p>}
-      <Link href={at} className={isNow ? 'button primary wide' : 'button wide'}>
-        {weeks.open}
-      </Link>
-    </section>
-  );
+  /** What the advice says, which is not said twice. */
+  readonly because: FindingCode;
 }
 
 /** The week against what it is meant to hold, rest, what was missed, and the event. */
-function How({ now, programme }: { now: Now; programme: Programme }) {
-  const { count, rest, missed, event, stage } = now;
+function How({ now, programme, because }: HowProps) {
+  const { count, rest, missed, event, stage, care } = now;
+  const counts = care === undefined && stage === 'under-way';
+  const isSaid = because === 'thin-week' && missed?.what === 'last-week';
+  const lines = [
+    counts && countLine(count),
+    care === undefined && because !== 'hard-days' && rest !== undefined && restLine(rest),
+    counts && missed !== undefined && !isSaid && missedLine(missed),
+    event !== undefined && eventLine(event, programme.goal.name),
+  ].filter((line) => line !== false);
+  if (lines.length === 0) return null;
   return (
-    <ul className="stack tight" aria-label={words.title}>
-      {stage === 'under-way' && <li>{countLine(count)}</li>}
-      {rest !== undefined && <li>{restLine(rest)}</li>}
-      {missed !== undefined && <li>{missedLine(missed)}</li>}
-      {event !== undefined && <li>{eventLine(event, programme.goal.name)}</li>}
+    <ul className="stack tight" aria-label={words.how}>
+      {lines.map((line) => (
+        <li key={line}>{line}</li>
+      ))}
     </ul>
   );
 }

@@ -1,91 +1,48 @@
-import { useState } from 'react';
 import { nowCopy as words } from '../../copy/now.ts';
 import { followingOf, pause, resume, startOn } from '../../domain/advice/decide.ts';
 import type { Now } from '../../domain/advice/now.ts';
 import type { Situation } from '../../domain/advice/situation.ts';
-import type { Following, Pause } from '../../domain/log/following.ts';
+import type { Following } from '../../domain/log/following.ts';
 import { isoDate, mondayOf } from '../../domain/programme/calendar.ts';
 import { dayOf } from '../../domain/programme/dates.ts';
 import { useApp } from '../app-context.tsx';
-import { Choices } from '../parts/Choices.tsx';
+import { TakePause } from './TakePause.tsx';
 
-const WHY = ['holiday', 'illness', 'other'] as const;
+interface PausesProps {
+  readonly situation: Situation;
+  readonly now: Now;
+  /** Something was decided: what was pressed may be gone. */
+  readonly onDecided: () => void;
+}
 
 /** A pause for a holiday or an illness, the way back, and a start of one's own. */
-export function Pauses({ situation, now }: { situation: Situation; now: Now }) {
+export function Pauses({ situation, now, onDecided }: PausesProps) {
   const store = useApp().following;
   const { programme, today } = situation;
   const before = situation.following ?? followingOf(programme.id);
-  const change = (next: Following) => void store.getState().change(next);
+  const change = async (next: Following) => {
+    await store.getState().change(next);
+    onDecided();
+  };
   if (now.pause !== undefined)
-    return (
-      <div>
-        <button type="button" className="button" onClick={() => change(resume(before, today))}>
-          {words.resume}
-        </button>
-      </div>
-    );
+    return <Act name={words.resume} onAct={() => void change(resume(before, today))} />;
   if (now.stage === 'through') return null;
+  const mayBegin = now.care === undefined && (now.late !== undefined || now.start !== undefined);
+  const monday = isoDate(mondayOf(dayOf(today) ?? 0));
   return (
     <>
-      {(now.late !== undefined || now.start !== undefined) && (
-        <div>
-          <button
-            type="button"
-            className="button"
-            onClick={() => change(startOn(before, isoDate(mondayOf(dayOf(today) ?? 0))))}
-          >
-            {words.startNow}
-          </button>
-        </div>
-      )}
-      <TakePause today={today} onPause={(made) => change(pause(before, made))} />
+      {mayBegin && <Act name={words.startNow} onAct={() => void change(startOn(before, monday))} />}
+      <TakePause today={today} onPause={(made) => void change(pause(before, made))} />
     </>
   );
 }
 
-interface TakeProps {
-  readonly today: string;
-  readonly onPause: (made: Pause) => void;
-}
-
-function TakePause({ today, onPause }: TakeProps) {
-  const [why, setWhy] = useState<Pause['why']>('holiday');
-  const [until, setUntil] = useState('');
+function Act({ name, onAct }: { name: string; onAct: () => void }) {
   return (
-    <details>
-      <summary>{words.pause}</summary>
-      <form
-        className="stack"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const isLater = until !== '' && until >= today;
-          onPause({ from: today, why, ...(isLater && { to: until }) });
-        }}
-      >
-        <Choices
-          legend={words.pauseWhyTitle}
-          options={WHY.map((value) => ({ value, name: words.pauseWhy[value] }))}
-          value={why}
-          onChange={setWhy}
-        />
-        <label className="field">
-          {words.pauseUntil}
-          <input
-            className="line"
-            type="date"
-            min={today}
-            value={until}
-            onChange={(event) => setUntil(event.target.value)}
-          />
-          <span className="small soft">{words.pauseUntilHelp}</span>
-        </label>
-        <div>
-          <button type="submit" className="button">
-            {words.pause}
-          </button>
-        </div>
-      </form>
-    </details>
+    <div>
+      <button type="button" className="button" onClick={onAct}>
+        {name}
+      </button>
+    </div>
   );
 }

@@ -14,9 +14,12 @@ export function Field(props: {
   readonly name: string;
   readonly help?: string;
   readonly problem?: FieldCode | undefined;
+  /** What is wrong in a sentence, where it has no code. */
+  readonly wrong?: string | undefined;
   readonly children: (input: FieldProps) => ReactNode;
 }) {
   const { name, help, problem, children } = props;
+  const wrong = props.wrong ?? (problem && fieldProblem(problem));
   const id = useId();
   const [helpId, problemId] = [`${id}-help`, `${id}-problem`];
   return (
@@ -30,10 +33,10 @@ export function Field(props: {
       {children({
         id,
         'aria-describedby': `${problemId} ${helpId}`,
-        'aria-invalid': problem !== undefined,
+        'aria-invalid': wrong !== undefined,
       })}
       <p className="cannot" id={problemId} role="alert">
-        {problem !== undefined && fieldProblem(problem)}
+        {wrong}
       </p>
     </div>
   );
