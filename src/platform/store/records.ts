@@ -45,12 +45,18 @@ export const createRecordsStore = (connection: Connection): RecordsStore => ({
       RESTORED,
       async (tx) => {
         const made = job(await rowsOf(tx, RESTORED));
-        for (const { store, key, value } of made.changes) {
-          if (!RESTORED.includes(store as StoreName))
-            throw new Refusal({ code: 'not-ours', detail: `store ${store}` });
+        const strange = made.changes.find(({ store }) => !RESTORED.includes(store as StoreName));
+        if (strange !== undefined)
+          throw new Refusal({ code: 'not-ours', detail: `store ${strange.store}` });
+        // Asked for all at once: waiting for each costs a way to the database and back.
+        const puts = made.changes.map(({ store, key, value }) => {
           const place = storeOf(tx, store);
-          await (place.keyPath === null ? place.put(value, key) : place.put(value));
-        }
+          const put = place.keyPath === null ? place.put(value, key) : place.put(value);
+          // When another fails the transaction tells it; this one is then only aborted with it.
+          put.catch(() => undefined);
+          return put;
+        });
+        await Promise.all(puts);
         return made;
       },
       true,
