@@ -142,7 +142,7 @@ describe('a sign comes first', () => {
     expect(screen.getByText(advice.askedTomorrow)).toBeDefined();
   });
 
-  it('UI-42 UI-49 once it was asked about, the way is open again and the reader at its top', async () => {
+  it('UI-49 once a sign was asked about, the way is open again and the reader at its top', async () => {
     const app = await onDay(on(1, 5), { entries });
     await user.click(screen.getByRole('button', { name: advice.asked }));
     await waitFor(() => expect(isPrimary()).toBe(true));
@@ -251,7 +251,7 @@ describe('advice', () => {
     expect(askedFor(app, 'chooseGroup')).toEqual([]);
   });
 
-  it('UI-44 UI-49 taken, it is kept, and the other group is the person’s', async () => {
+  it('UI-44 taken, it is kept, and the other group is the person’s', async () => {
     const app = await onDay(on(1, 7), { entries: eased });
     await user.click(screen.getByRole('button', { name: advice.yes.ease }));
     await waitFor(() => expect(askedFor(app, 'chooseGroup')).toEqual([[DEMO.id, 'dunlin']]));
