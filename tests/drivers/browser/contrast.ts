@@ -67,6 +67,8 @@ function textsWithColours(): Seen[] {
     if (element.getBoundingClientRect().width <= 1) continue;
     const paper = paperOf(element);
     const ink = parts(getComputedStyle(element).color);
+    // Letters that are not drawn at all only keep the place for those of the field above them.
+    if (ink[3] === 0 && element.closest('[aria-hidden="true"]') !== null) continue;
     ink[3] = (ink[3] ?? 1) * opacityOf(element);
     seen.push({ text: text.slice(0, 60), ink: blend(ink, paper), paper });
   }
