@@ -1,5 +1,6 @@
 export const settings = {
   title: 'Settings',
+  records: 'Keep and move',
   talk: 'How much is said',
   talks: {
     few: ['Few words', 'Tones, what to do, and for how long'],

@@ -115,6 +115,9 @@ function PocketLine() {
 function Ways() {
   return (
     <section className="stack tight rule">
+      <Link href="/records" className="text-button">
+        {words.records}
+      </Link>
       <Link href="/cautions" className="text-button">
         {words.cautions}
       </Link>
