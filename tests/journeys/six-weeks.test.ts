@@ -131,7 +131,7 @@ async function weekTwo(rosa: Phone): Promise<void> {
   expect(await adviceOn(rosa)).toEqual({
     title: 'Ease off for now',
     lines: [
-      '2 sessions of your last 3 felt 3 points or more harder than meant.',
+      '2 of your last 3 sessions felt 3 points or more harder than meant.',
       'Week 2 in Dunlin would be gentler for now; the way back stays open.',
     ],
     buttons: [advice.yes.ease],
@@ -424,7 +424,7 @@ async function withPhone<T>(j: Journey, use: (its: Phone) => Promise<T>): Promis
 }
 
 journey(
-  'REAL-31 six weeks are lived through: a group is found, left and left again on advice, an illness, a niggle that returns, an update, nine time zones and a new phone, and the leader alone reads what is told',
+  'REAL-31, REAL-32 six weeks are lived through on two phones, with an illness, a niggle that returns, an update and nine time zones, and the leader alone reads what is told',
   async (j) => {
     await withPhone(j, async (desk) => {
       const imogen = await leader(desk, j.site);

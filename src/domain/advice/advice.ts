@@ -92,11 +92,21 @@ function restFindings(situation: Situation, rating: RatingWay): readonly Finding
   return rest?.code === 'two-hard' ? [finding('hard-days', { until: rest.until })] : [];
 }
 
+/** Whether something gentler was taken since a niggle: it is eased for once, not once a day. */
+function isEased({ following, today }: Situation, { code, detail }: Finding): boolean {
+  if (code !== 'niggle-eased' && code !== 'niggle-moved') return false;
+  const since = String(detail.date);
+  return (following?.decisions ?? []).some(
+    ({ why, on }) => why === 'ease' && on >= since && on <= today,
+  );
+}
+
 function moveFor(situation: Situation, course: Course, because: Finding): Move | undefined {
   const action = LEADS_TO[because.code];
   if (because.code === 'away' && course.reEntry) return reEntryMove(situation, course.reEntry.week);
   if (action === 'repeat') return repeatMove(situation, course);
-  if (action === 'ease') return easeMove(situation, course);
+  if (action === 'ease')
+    return isEased(situation, because) ? undefined : easeMove(situation, course);
   return action === 'step-up' ? stepUpMove(situation, course) : undefined;
 }
 

@@ -268,6 +268,22 @@ describe('niggles', () => {
     expect(codeOf(on(2, 7), two, { following })).toMatch(/^ease/);
   });
 
+  it('ADV-12 gentler because of a niggle is proposed once, and again only when it was felt since', () => {
+    const two = [ache(1, 5, knee(1)), ache(2, 2, knee(1))];
+    const before = of(on(2, 6), two);
+    expect(before.move).toMatchObject({ group: 'dunlin', why: 'ease' });
+    const following = decided('ease', on(2, 6));
+    const after = of(on(2, 7), two, { following, group: 'dunlin' });
+    expect(after).toMatchObject({ action: 'ease', because: { code: 'niggle-eased' } });
+    expect(after.move).toBeUndefined();
+    // An ease from before the niggle has answered for something else.
+    const earlier = decided('ease', on(2, 1));
+    expect(of(on(2, 6), two, { following: earlier, group: 'dunlin' }).move?.group).toBe('wren');
+    const one = [ache(2, 2, knee(2))];
+    expect(of(on(2, 6), one, { following, group: 'dunlin' }).move).toBeUndefined();
+    expect(of(on(2, 6), one).move?.group).toBe('dunlin');
+  });
+
   it('ADV-5 one niggle alone: made to stop is rest for three days, moved differently is easing for a week', () => {
     expect(of(on(2, 3), [ache(2, 2, knee(3))])).toMatchObject({
       action: 'rest',
