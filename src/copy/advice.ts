@@ -47,8 +47,8 @@ const SEEN: Readonly<Record<FindingCode, (detail: Detail) => string>> = {
   'warning-sign': (d) => `On ${day(text(d, 'date'))} you felt one of the stop signs.`,
   'niggle-back': (d) =>
     `The same niggle, ${where(d)}, came ${d.times === 2 ? 'twice' : `${text(d, 'times')} times`} in ${text(d, 'days')} days.`,
-  'niggle-twice': (d) =>
-    `You noticed the same niggle, ${where(d)}, twice in ${text(d, 'days')} days.`,
+  // Also of one that did more, once somebody was asked about it.
+  'niggle-twice': (d) => `The same niggle, ${where(d)}, came twice in ${text(d, 'days')} days.`,
   'niggle-stopped': (d) => `On ${day(text(d, 'date'))} a niggle, ${where(d)}, made you stop.`,
   'hard-days': () => 'Two hard days came one after the other.',
   paused: (d) => `You are on a pause since ${day(text(d, 'from'))}.`,
