@@ -1,6 +1,7 @@
 import { act, screen, waitFor, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { advice } from '../../src/copy/advice.ts';
+import { before } from '../../src/copy/before.ts';
 import { cautions } from '../../src/copy/cautions.ts';
 import { findGroupCopy as find } from '../../src/copy/find-group.ts';
 import { groups } from '../../src/copy/groups.ts';
@@ -397,5 +398,24 @@ describe('a start of one’s own, and weeks', () => {
     act(() => void document.dispatchEvent(new Event('visibilitychange')));
     expect(screen.queryByText(/^Done for today/)).toBeNull();
     expect(isPrimary()).toBe(true);
+  });
+});
+
+describe('the page of a session', () => {
+  const open = (entries: readonly LogEntry[]) =>
+    show(`${PAGE}/1/2`, { ...ON_THE_DAY, now: utc(on(1, 3)), entries: [...entries] });
+  const alarm = () => screen.queryByRole('region', { name: 'Stop and ask' });
+
+  it('NOW-13 a warning sign is said above the session too, with what follows from it', async () => {
+    open([one(on(1, 1), { effort: 5, warningSign: true })]);
+    const title = await screen.findByRole('heading', { name: 'Stop and ask' });
+    expect(within(alarm() as HTMLElement).getByText(/until a doctor has said yes/)).toBeDefined();
+    expect(isAbove(title, screen.getByText(before.coming))).toBe(true);
+  });
+
+  it('NOW-13 where nothing is in the way, nothing of it is said', async () => {
+    open([one(on(1, 1), { effort: 5 })]);
+    await screen.findByText(before.coming);
+    expect(alarm()).toBeNull();
   });
 });

@@ -9,6 +9,7 @@ import { PARTS } from '../../domain/programme/plan.ts';
 import type { Programme, SessionPlan } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
 import { useApp, useProgrammes, useSettings } from '../app-context.tsx';
+import { CareFirst } from '../now/CareFirst.tsx';
 import { Manner, More, Reminders } from '../parts/BeforeMore.tsx';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
@@ -84,6 +85,7 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
         />
       }
     >
+      <CareFirst programme={programme} group={groupId} />
       <Strip timeline={timeline} height={132} label={stripInWords(plan.plan)} named />
       <dl className="facts">
         <div>
