@@ -6,6 +6,7 @@ import { felt } from '../../src/copy/felt.ts';
 import { log } from '../../src/copy/log.ts';
 import { PLACE, SIDE } from '../../src/copy/words.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
+import type { Percent } from '../../src/domain/units.ts';
 import { feelingOf } from '../../src/ui/screens/Felt.tsx';
 import type { FakeApp } from '../drivers/fake-app.ts';
 import { ENTRIES } from '../drivers/gallery/states.ts';
@@ -38,6 +39,23 @@ describe('how hard it was', () => {
     expect(screen.getByText(felt.harder(3))).toBeDefined();
     await user.click(await rating(2));
     expect(screen.getByText(felt.easier(3))).toBeDefined();
+  });
+
+  it('UI-9 a target between two numbers is compared as the advice and the plots do', async () => {
+    const target = 55 as Percent;
+    show('/felt/e3', {
+      entries: ENTRIES.map((entry) => (entry.id === 'e3' ? { ...entry, target } : entry)),
+    });
+    expect(await screen.findByText('Meant to be 6: whole sentences, breath deeper.')).toBeDefined();
+    for (const near of [5, 6]) {
+      await user.click(await rating(near));
+      expect(screen.getByText(felt.same)).toBeDefined();
+    }
+    // A point and a half below: not yet the two points that "easier than meant" begins with.
+    await user.click(await rating(4));
+    expect(screen.getByText(felt.easier(1))).toBeDefined();
+    await user.click(await rating(3));
+    expect(screen.getByText(felt.easier(2))).toBeDefined();
   });
 
   it('UI-9 everything can be left out', async () => {

@@ -43,11 +43,7 @@ function AgainForm({ entry }: { entry: LogEntry }) {
       }
     >
       <p>{again.lead}</p>
-      <EffortScale
-        value={effortLater}
-        target={Math.round(entry.target / 10)}
-        onChange={setEffort}
-      />
+      <EffortScale value={effortLater} target={entry.target} onChange={setEffort} />
     </Screen>
   );
 }

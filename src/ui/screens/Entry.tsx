@@ -89,7 +89,7 @@ function feltFacts({ feeling, target: percent }: LogEntry): readonly Fact[] {
   if (effort !== undefined)
     facts.push([
       log.effortTitle,
-      `${effort}: ${effortWords(effort)}. ${felt.target(target, effortWords(target))}. ${comparison(effort - target)}`,
+      `${effort}: ${effortWords(effort)}. ${felt.target(target, effortWords(target))}. ${comparison(effort, percent)}`,
     ]);
   if (effortLater !== undefined)
     facts.push([log.again, `${effortLater}: ${effortWords(effortLater)}.`]);

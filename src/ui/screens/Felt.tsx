@@ -93,7 +93,7 @@ function FeltForm({ entry }: { entry: LogEntry }) {
     >
       <HowMuch entry={entry} />
       <p>{felt.lead}</p>
-      <EffortScale value={effort} target={Math.round(entry.target / 10)} onChange={setEffort} />
+      <EffortScale value={effort} target={entry.target} onChange={setEffort} />
       <WarningField value={warning} onChange={setWarning} />
       <NiggleField value={niggle} onChange={setNiggle} />
       <section className="stack rule">
