@@ -52,7 +52,7 @@ export const nowCopy = {
     back: 'Look back',
     event: 'Towards the event',
     tell: 'Tell the leader',
-    records: 'Keep and move',
+    records: 'Backup and calendar',
   },
   startNow: 'Begin at week 1 now',
   pause: 'Take a pause',

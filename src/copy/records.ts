@@ -5,7 +5,7 @@ import type { NotTaken, StoreReport } from '../domain/exchange/restore.ts';
 import { day, timeOfDay } from './times.ts';
 
 export const records = {
-  title: 'Keep and move',
+  title: 'Backup and calendar',
   sub: 'What you did lives on this phone alone. Here you put it somewhere safe, or on another phone.',
   back: 'Settings',
   working: 'One moment.',

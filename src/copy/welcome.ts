@@ -16,4 +16,5 @@ export const welcome = {
     title: 'Your leader sent you something?',
     open: 'Open a programme file',
   },
+  backup: 'I used Towpath on another phone',
 } as const;

@@ -5,6 +5,7 @@ import { install } from '../../src/copy/install.ts';
 import { installSteps } from '../../src/copy/install-steps.ts';
 import { join } from '../../src/copy/join.ts';
 import { programmeProblem } from '../../src/copy/programme.ts';
+import { records } from '../../src/copy/records.ts';
 import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { welcome } from '../../src/copy/welcome.ts';
@@ -36,6 +37,13 @@ describe('the welcome', () => {
       .map((alert) => alert.textContent)
       .join(' ');
     for (const problem of problems) expect(told).toContain(programmeProblem(problem));
+  });
+
+  it('UI-13 a backup is taken in from here: a new phone has nothing else to begin with', async () => {
+    show('/start');
+    await user.click(await screen.findByRole('link', { name: welcome.backup }));
+    expect(here()).toBe('/records');
+    expect(await screen.findByLabelText(records.choose)).toBeDefined();
   });
 
   it('UI-14 inside another app the page says what will not work and how to open it', async () => {

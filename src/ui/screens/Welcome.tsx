@@ -44,6 +44,9 @@ export function Welcome() {
         <Link href="/lead" className="text-button">
           {exchangeWays.lead}
         </Link>
+        <Link href="/records" className="text-button">
+          {welcome.backup}
+        </Link>
       </div>
       <InstallHint />
     </Screen>
