@@ -13,12 +13,13 @@ const two = (n: number): string => String(n).padStart(2, '0');
 export const timeText = (minute: number): string =>
   `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
 
-/** A time range in whole minutes, rounded outwards: `40 to 57 min`, `1 h 5 to 1 h 20 min`. */
+/** A time range in whole minutes, rounded outwards: `40 to 57 min`, `55 min to 1 h`, `1 h 5 min to 1 h 20 min`. */
 export function rangeText(low: Ms, high: Ms): string {
   const [from, to] = [Math.floor(low / 60_000), Math.ceil(high / 60_000)];
-  const say = (n: number) => (n < 60 ? String(n) : `${Math.floor(n / 60)} h ${n % 60}`);
-  if (from < 60 && to >= 60) return `${from} min to ${say(to)} min`;
-  return `${say(from)} to ${say(to)} min`;
+  if (to < 60) return `${from} to ${to} min`;
+  const h = (n: number) => (n < 60 ? '' : `${Math.floor(n / 60)} h`);
+  const min = (n: number) => (n % 60 === 0 ? '' : `${n % 60} min`);
+  return [from, to].map((n) => `${h(n)} ${min(n)}`.trim()).join(' to ');
 }
 
 /** Minutes and seconds for a kilometre: `8:00`. */

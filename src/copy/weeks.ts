@@ -8,7 +8,7 @@ export const weeks = {
   week: (n: number): string => `Week ${n}`,
   session: (week: number, session: number): string => `Week ${week}, session ${session}`,
   perWeek: (min: number, max: number): string =>
-    min === max ? `${min} times this week` : `${min} to ${max} times this week`,
+    `${min === max ? min : `${min} to ${max}`} ${max === 1 ? 'session' : 'sessions'}`,
   together: (session: number): string => `Session ${session} is done together.`,
   same: 'Every session of the week is the same.',
   sessionLink: (n: number): string => `Session ${n}`,
