@@ -3,10 +3,15 @@ import { defineConfig } from 'vitest/config';
 
 const MINUTE = 60_000;
 
+/** Journeys that keep a processor busy. Beside them nobody can say when a sound was heard. */
+const BUSY = ['paper', 'screens', 'exchange', 'keyboard', 'first-load', 'six-weeks'].map(
+  (name) => `tests/journeys/${name}*.test.ts`,
+);
+
 /**
- * The steps of `npm test`. `unit` and `ui` need Node only; `built` and `journeys` need `dist`;
- * `sound`, `voice`, `codes` and
- * `journeys` need Debian's decoders, recogniser and browser.
+ * The steps of `npm test`. `unit` and `ui` need Node only; `built`, `journeys` and `pages` need
+ * `dist`; `sound`, `voice`, `codes`, `journeys` and `pages` need Debian's decoders, recogniser and
+ * browser.
  */
 export default defineConfig({
   plugins: [react()],
@@ -72,10 +77,21 @@ export default defineConfig({
         test: {
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
+          exclude: BUSY,
           testTimeout: 5 * MINUTE,
           hookTimeout: 2 * MINUTE,
           // A browser that plays hardly works: three of them leave two cores time to spare.
           maxWorkers: 3,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'pages',
+          include: BUSY,
+          testTimeout: 8 * MINUTE,
+          hookTimeout: 4 * MINUTE,
+          maxWorkers: 2,
         },
       },
     ],

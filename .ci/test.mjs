@@ -38,6 +38,7 @@ const STEPS = [
   { name: 'voice', says: 'the voice, heard by a recogniser', run: [vitest('voice')] },
   { name: 'codes', says: 'codes, read by another decoder', run: [vitest('codes')] },
   { name: 'journeys', says: 'a real browser', run: [vitest('journeys')], needs: ['build'] },
+  { name: 'pages', says: 'every page in a real browser', run: [vitest('pages')], needs: ['build'] },
 ];
 
 setUp();
@@ -50,7 +51,7 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 const wanted = asked.length === 0 ? STEPS : STEPS.filter((step) => isWanted(step.name));
-if (wanted.some((step) => ['sound', 'voice', 'codes', 'journeys'].includes(step.name)))
+if (wanted.some((step) => ['sound', 'voice', 'codes', 'journeys', 'pages'].includes(step.name)))
   provideTools();
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
