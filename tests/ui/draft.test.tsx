@@ -11,7 +11,7 @@ import type { Cell, Sheet } from '../../src/domain/workshop/sheet.ts';
 import { AppProvider } from '../../src/ui/app-context.tsx';
 import { DraftForm } from '../../src/ui/workshop/DraftForm.tsx';
 import { fakeApp } from '../drivers/fake-app.ts';
-import { user } from './show.tsx';
+import { here, user } from './show.tsx';
 
 const EMPTY: Sheet = {
   ...blankSheet('heron-loop-k3', 'en'),
@@ -35,15 +35,15 @@ const withCell = (sheet: Sheet, week: number, group: string, cell: Cell): Sheet 
 });
 
 function open(sheet: Sheet = EMPTY) {
-  const [onTake, onBack] = [vi.fn<(sheet: Sheet) => void>(), vi.fn()];
+  const onTake = vi.fn<(sheet: Sheet) => void>();
   render(
     <AppProvider app={fakeApp()}>
       <Router hook={useHashLocation}>
-        <DraftForm sheet={sheet} onTake={onTake} onBack={onBack} />
+        <DraftForm sheet={sheet} onTake={onTake} here="/draft" home="/desk" />
       </Router>
     </AppProvider>,
   );
-  return { onTake, onBack };
+  return { onTake };
 }
 
 const field = (name: string, n = 0) => screen.getAllByLabelText(name)[n] as HTMLInputElement;
@@ -157,7 +157,7 @@ describe('drafting a programme', () => {
   });
 
   it('DRAFT-14 who does not arrive is told, and changed answers are drafted again', async () => {
-    const { onBack } = open();
+    open();
     await answerAll();
     await write(words.weeks, '3');
     await user.click(button(words.draft));
@@ -183,7 +183,23 @@ describe('drafting a programme', () => {
     await isDrafted();
     expect(screen.queryByText(said)).toBeNull();
     expect(screen.getByText('Swift should be able to walk and run the distance.')).toBeDefined();
-    expect(onBack).not.toHaveBeenCalled();
+  });
+
+  it('DRAFT-14 the phone’s own way back from a draft leads to the answers as they were given', async () => {
+    open();
+    await answerAll();
+    await user.click(button(words.draft));
+    await isDrafted();
+    window.history.back();
+    expect(await screen.findByRole('heading', { name: words.title })).toBeDefined();
+    expect([field(words.walk).value, field(words.run, 1).value]).toEqual(['20', '12']);
+  });
+
+  it('DRAFT-14 the address of a draft that is not there any more leads to the questions', async () => {
+    window.history.replaceState(null, '', '#/draft/seen');
+    open();
+    await vi.waitFor(() => expect(here()).toBe('/draft'));
+    expect(screen.getByRole('heading', { name: words.title })).toBeDefined();
   });
 
   it('DRAFT-15 a pinned session is kept, shown as such, and missed when its week is gone', async () => {
@@ -207,9 +223,9 @@ describe('drafting a programme', () => {
   });
 
   it('DRAFT-14 the way back changes nothing', async () => {
-    const { onTake, onBack } = open();
+    const { onTake } = open();
     await user.click(screen.getByRole('link', { name: new RegExp(words.back) }));
-    expect(onBack).toHaveBeenCalledTimes(1);
+    expect(here()).toBe('/desk');
     expect(onTake).not.toHaveBeenCalled();
   });
 });

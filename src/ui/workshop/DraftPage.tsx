@@ -1,5 +1,5 @@
 import { useLocation, useParams } from 'wouter';
-import { deskAt } from './addresses.ts';
+import { deskAt, pageAt } from './addresses.ts';
 import { DraftForm } from './DraftForm.tsx';
 import { useEdit, useSheet } from './workshop-context.tsx';
 
@@ -13,7 +13,8 @@ export function DraftPage() {
   return (
     <DraftForm
       sheet={open.sheet}
-      onBack={() => go(deskAt(key))}
+      here={pageAt(key, 'draft')}
+      home={deskAt(key)}
       onTake={(sheet) => {
         edit({ kind: 'replace', sheet });
         go(deskAt(key));

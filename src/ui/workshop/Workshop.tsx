@@ -31,7 +31,7 @@ function OneSheet() {
     <Switch>
       <Route path="/lead/:key" component={Desk} />
       <Route path="/lead/:key/details" component={Details} />
-      <Route path="/lead/:key/draft" component={DraftPage} />
+      <Route path="/lead/:key/draft/:seen?" component={DraftPage} />
       <Route path="/lead/:key/paper" component={PaperPage} />
       <Route path="/lead/:key/send" component={SendPage} />
       <Route path="/lead/:key/week/:week" component={Desk} />

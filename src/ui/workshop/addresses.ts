@@ -6,6 +6,8 @@ export const sentAt = (programmeId: string): string => `/lead/sent/${programmeId
 export const deskAt = (key: string): string => `/lead/${key}`;
 export const pageAt = (key: string, page: 'details' | 'draft' | 'paper' | 'send'): string =>
   `/lead/${key}/${page}`;
+/** A draft that was asked for at this address. */
+export const seenOf = (draftPage: string): string => `${draftPage}/seen`;
 export const weekAt = (key: string, week: number): string => `/lead/${key}/week/${week + 1}`;
 export const cellAt = (key: string, { week, group, session }: CellPlace): string =>
   `/lead/${key}/${week + 1}/${group}/${session + 1}`;

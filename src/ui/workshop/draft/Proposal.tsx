@@ -39,7 +39,7 @@ export function Proposal({ wish, draft, lost, onTake, onChange, here }: Proposal
     <Screen
       title={words.title}
       sub={words.sub}
-      back={{ href: here, name: words.change, onGo: onChange }}
+      back={{ href: here, name: words.change }}
       foot={
         <div className="row">
           <button type="button" className="button primary" onClick={onTake}>

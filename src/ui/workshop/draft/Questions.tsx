@@ -13,9 +13,8 @@ interface QuestionsProps {
   readonly answers: Answers;
   readonly onAnswers: (answers: Answers) => void;
   readonly onDraft: (wish: Wish) => void;
-  readonly onBack: () => void;
-  /** Where the page is, for its way back. */
-  readonly here: string;
+  /** The address of the programme. */
+  readonly home: string;
   /** Why the last try gave no draft. */
   readonly failed: string | undefined;
   readonly working: boolean;
@@ -23,7 +22,7 @@ interface QuestionsProps {
 
 /** What is asked before a draft. Mistakes are told at their fields once it was asked for. */
 export function Questions(props: QuestionsProps) {
-  const { sheet, answers, onAnswers, onDraft, onBack, here, failed, working } = props;
+  const { sheet, answers, onAnswers, onDraft, home, failed, working } = props;
   const [asked, setAsked] = useState(0);
   const form = useRef<HTMLFormElement>(null);
   const wish = wishOf(answers, sheet);
@@ -45,7 +44,7 @@ export function Questions(props: QuestionsProps) {
     <Screen
       title={words.title}
       sub={words.sub}
-      back={{ href: here, name: words.back, onGo: onBack }}
+      back={{ href: home, name: words.back }}
       foot={
         <button type="submit" form="draft-questions" className="button primary" disabled={working}>
           {words.draft}
