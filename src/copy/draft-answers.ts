@@ -12,8 +12,8 @@ function reachedSentence({ code, reached, needed }: Reached, arrives: boolean): 
         : `The longest run is ${has} without a walk. It should be ${needs}: three quarters of the event, at 8 min per km.`;
     case 'on-feet':
       return arrives
-        ? `The longest session is ${has}. ${needs} are enough for this distance, at 12 min per km walking.`
-        : `The longest session is ${has}. For this distance it should be ${needs}, at 12 min per km walking.`;
+        ? `The longest session is ${has}. ${needs} are enough to be ready for this distance; the day itself takes longer, at 12 min per km walking.`
+        : `The longest session is ${has}. To be ready for this distance it should be ${needs}; the day itself takes longer, at 12 min per km walking.`;
     case 'share':
       return `The longest main set has ${has} of the harder part. It should be ${needs}.`;
   }

@@ -46,7 +46,7 @@ export const leaderKeys = {
 export const sending = {
   title: 'Send it',
   publish: 'Sign and publish',
-  publishHelp: 'Your keys are in it, so that phones take your next revision as an update.',
+  publishHelp: 'It carries your signature, so that phones take your next revision as an update.',
   change: 'What changed since the last time',
   changeHelp: 'One sentence. People see it before they take the update.',
   before: (revision: number): string =>

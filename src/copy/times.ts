@@ -49,8 +49,10 @@ export const inWords = (value: Ms): string => {
 };
 
 /** A sentence as somebody else wrote it, with a full stop unless it ends in a sign already. */
-export const sentence = (text: string): string =>
-  /[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`;
+export function sentence(text: string): string {
+  const said = text.trim();
+  return said === '' || /[.!?…]$/.test(said) ? said : `${said}.`;
+}
 
 const dayFormat = new Intl.DateTimeFormat('en-GB', {
   weekday: 'short',

@@ -119,6 +119,14 @@ describe('a programme on paper', () => {
     expect(within(page(1)).getByText(paper.noPlan)).toBeDefined();
   });
 
+  it('PAPER-3 of a group that says nothing of whom it is for, only the name is printed', () => {
+    const [first, ...others] = DEMO.groups;
+    if (first === undefined) throw new Error('the demo has no group');
+    open({ outline: { ...DEMO, groups: [{ ...first, for: '' }, ...others] } });
+    const named = within(page(1)).getAllByRole('heading', { level: 3 })[0];
+    expect(named?.firstElementChild?.textContent?.trim()).toBe(first.name);
+  });
+
   it('PAPER-4 every page has the stop signs, what to do then, and whose word comes first', () => {
     open();
     for (const each of pages()) {
