@@ -115,6 +115,7 @@ export const details = {
   goalDate: 'Day of the event',
   groups: 'Groups, from the gentlest to the fastest',
   groupsHelp: 'People choose among them in this order. Names are shown, not spoken. Up to eight.',
+  onward: 'On to the weeks',
   groupName: (n: number): string => `Name of group ${n}`,
   groupFor: (n: number): string => `Who group ${n} is for`,
   up: (name: string): string => `Move ${name} up`,

@@ -2,6 +2,7 @@ import { screen, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
 import { cellWords } from '../../src/copy/cell.ts';
+import { draftForm } from '../../src/copy/draft-form.ts';
 import { editRefusal } from '../../src/copy/refusals.ts';
 import { checks, desk, details, sendOwn, shelf, week } from '../../src/copy/workshop.ts';
 import { REMINDERS } from '../../src/domain/cues/reminders.ts';
@@ -31,6 +32,23 @@ describe('my programmes', () => {
     await table();
     await user.click(await link(new RegExp(shelf.backTo)));
     expect(await link(shelf.open('On the sea wall'))).toBeDefined();
+  });
+
+  it('UI-29 what was begun from nothing and left as it was is begun with again', async () => {
+    const app = show('/lead');
+    await user.click(await button(shelf.blank));
+    await user.click(await link(new RegExp(desk.back)));
+    await user.click(await link(new RegExp(shelf.backTo)));
+    await user.click(await button(shelf.draft));
+    await screen.findByRole('heading', { level: 1, name: draftForm.title });
+    const sheets = async () => (await app.workshop()).getState().shelf;
+    expect(await sheets()).toHaveLength(1);
+    (await app.workshop()).getState().edit({ kind: 'focus', week: 0, focus: 'Slowly' });
+    await user.click(await link(new RegExp(draftForm.back)));
+    await user.click(await link(new RegExp(shelf.backTo)));
+    await user.click(await button(shelf.blank));
+    await screen.findByRole('heading', { level: 1, name: details.title });
+    expect(await sheets()).toHaveLength(2);
   });
 
   it('UI-29 the example becomes a programme of its own', async () => {
@@ -101,6 +119,21 @@ describe('the table', () => {
     expect(await sheetNow(app)).toEqual(LOOP);
     await user.click(await button(desk.redo));
     expect((await sheetNow(app)).weeks).toHaveLength(5);
+  });
+
+  it('UI-30 a change to a session can be undone where it was made', async () => {
+    const app = show('/lead/sheet-1/1/curlew/1', { sheets: [LOOP] });
+    await user.click(await button(cellWords.addSession));
+    expect((await sheetNow(app)).weeks[0]?.sessions.curlew).toHaveLength(2);
+    const panel = (await screen.findByRole('heading', { level: 2 })).closest('.desk-panel');
+    await user.click(within(panel as HTMLElement).getByRole('button', { name: desk.undo }));
+    expect(await sheetNow(app)).toEqual(LOOP);
+  });
+
+  it('UI-30 a week is added at the end of the table', async () => {
+    const app = show('/lead/sheet-1', { sheets: [LOOP] });
+    await user.click(await button(desk.addWeek));
+    expect((await sheetNow(app)).weeks).toEqual([...LOOP.weeks, LOOP.weeks.at(-1)]);
   });
 
   it('UI-30 a week has its focus, effort, times and session done together', async () => {
@@ -187,6 +220,16 @@ describe('title, dates, groups', () => {
     expect(screen.queryByLabelText(details.newName)).toBeNull();
   });
 
+  it('UI-30 a group that was removed comes back where it was removed', async () => {
+    const app = show('/lead/sheet-1/details', { sheets: [LOOP] });
+    await user.click(await button(details.remove('Wren')));
+    expect((await sheetNow(app)).groups).toHaveLength(LOOP.groups.length - 1);
+    await user.click(await button(desk.undo));
+    expect(await sheetNow(app)).toEqual(LOOP);
+    await user.click(await link(details.onward));
+    await table();
+  });
+
   it('UI-32 reminders are chosen from what the voice can say, or written and marked as not spoken', async () => {
     const app = show('/lead/sheet-1/details', { sheets: [LOOP] });
     await user.click(await screen.findByLabelText(REMINDERS.uphill));
@@ -221,7 +264,8 @@ describe('before sending', () => {
     await user.click(await link(new RegExp(desk.back)));
     await user.click(await link(desk.send));
     expect(await screen.findByRole('heading', { level: 1, name: sendOwn.notYet })).toBeDefined();
-    expect(screen.getAllByRole('link', { name: desk.details }).length).toBeGreaterThan(0);
+    for (const field of [details.name, details.leader, details.goal])
+      expect(screen.getByRole('link', { name: field }).getAttribute('href')).toMatch(/\/details$/);
     await user.click((await screen.findAllByRole('link', { name: /^Week 1, / }))[0] as HTMLElement);
     expect(await screen.findByLabelText(cellWords.text)).toBeDefined();
   });

@@ -1,3 +1,4 @@
+import { fileOf } from './file.ts';
 import type { Sheet } from './sheet.ts';
 
 const WEEKS = 4;
@@ -27,3 +28,7 @@ export const blankSheet = (id: string, language: string): Sheet => ({
   })),
   reminders: [],
 });
+
+/** Nothing of it was written yet, so that whoever begins anew can begin with it. */
+export const isBlank = (sheet: Sheet): boolean =>
+  fileOf(sheet) === fileOf(blankSheet(sheet.id, sheet.language));

@@ -2,6 +2,7 @@ import { type RefObject, useEffect, useRef } from 'react';
 import { Link, useLocation, useParams } from 'wouter';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
 import { shelf, desk as words } from '../../copy/workshop.ts';
+import { LIMITS } from '../../domain/programme/shape.ts';
 import { fileOf } from '../../domain/workshop/file.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import { NotHere } from '../parts/NotHere.tsx';
@@ -11,11 +12,12 @@ import { CellPanel } from './CellPanel.tsx';
 import { ChecksPanel } from './ChecksPanel.tsx';
 import { Refused } from './Refused.tsx';
 import { SheetTable } from './SheetTable.tsx';
+import { UndoRedo } from './UndoRedo.tsx';
 import { saveText } from './use-begin.ts';
 import { useOutlineChecks } from './use-checks.ts';
 import { useSent, useStandings } from './use-sent.ts';
 import { WeekPanel } from './WeekPanel.tsx';
-import { useSheet, useWorkshop, useWorkshopStore } from './workshop-context.tsx';
+import { useEdit, useSheet, useWorkshopStore } from './workshop-context.tsx';
 
 /**
  * The table of weeks by groups. Beside it (on a phone: in its place) stands what the address
@@ -57,8 +59,14 @@ export function Desk() {
           <Tools open={open} />
           <Midway sheet={sheet} />
           <Table open={open} at={cell} week={weekNumber} />
+          <AddWeek weeks={sheet.weeks.length} />
         </div>
         <div className="desk-panel stack" ref={panel}>
+          {!isAtTable && (
+            <div className="row tools desk-narrow">
+              <UndoRedo />
+            </div>
+          )}
           {cell !== undefined && <CellPanel open={open} at={cell} />}
           {weekNumber !== undefined && <WeekPanel key={weekNumber} open={open} week={weekNumber} />}
           {isAtTable && <ChecksPanel open={open} />}
@@ -90,10 +98,8 @@ function Table(props: Omit<Parameters<typeof SheetTable>[0], 'warnings' | 'stand
 }
 
 function Tools({ open }: { open: OpenSheet }) {
-  const { key, canUndo, canRedo, saved, problem, sheet } = open;
+  const { key, saved, problem, sheet } = open;
   const store = useWorkshopStore();
-  const undo = useWorkshop((state) => state.undo);
-  const redo = useWorkshop((state) => state.redo);
   const save = () => {
     const file = store.getState().file();
     const name = `${sheet.id}.json`;
@@ -102,12 +108,7 @@ function Tools({ open }: { open: OpenSheet }) {
   return (
     <>
       <div className="row tools">
-        <button type="button" className="button" disabled={!canUndo} onClick={undo}>
-          {words.undo}
-        </button>
-        <button type="button" className="button" disabled={!canRedo} onClick={redo}>
-          {words.redo}
-        </button>
+        <UndoRedo />
         <Link href={pageAt(key, 'details')} className="button">
           {words.details}
         </Link>
@@ -130,6 +131,23 @@ function Tools({ open }: { open: OpenSheet }) {
         </p>
       )}
     </>
+  );
+}
+
+/** One more at the end; it begins as a copy of the last. */
+function AddWeek({ weeks }: { weeks: number }) {
+  const edit = useEdit();
+  return (
+    <div>
+      <button
+        type="button"
+        className="button"
+        disabled={weeks >= LIMITS.weeks}
+        onClick={() => edit({ kind: 'add-week', at: weeks })}
+      >
+        {words.addWeek}
+      </button>
+    </div>
   );
 }
 

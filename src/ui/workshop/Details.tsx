@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useParams } from 'wouter';
+import { Link, useParams } from 'wouter';
 import { desk, details as words } from '../../copy/workshop.ts';
 import { LIMITS } from '../../domain/programme/shape.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
@@ -9,6 +9,7 @@ import { DateField, LineField } from './fields.tsx';
 import { GroupList } from './GroupList.tsx';
 import { Refused } from './Refused.tsx';
 import { ReminderList } from './ReminderList.tsx';
+import { UndoRedo } from './UndoRedo.tsx';
 import { useEdit, useSheet } from './workshop-context.tsx';
 
 /** What a programme says of itself, its groups and its reminders. */
@@ -22,6 +23,14 @@ export function Details() {
       title={words.title}
       sub={sheet.title.trim() || desk.untitled}
       back={{ href: deskAt(key), name: desk.back }}
+      foot={
+        <div className="row">
+          <UndoRedo />
+          <Link href={deskAt(key)} className="button primary">
+            {words.onward}
+          </Link>
+        </div>
+      }
     >
       <Refused />
       <About sheet={sheet} />

@@ -3,7 +3,7 @@ import { Link, useParams } from 'wouter';
 import type { Sending } from '../../app/exchange-contract.ts';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
 import { programmeSentence } from '../../copy/programme.ts';
-import { desk, sendOwn as words } from '../../copy/workshop.ts';
+import { desk, details, sendOwn as words } from '../../copy/workshop.ts';
 import { pathText } from '../../domain/programme/path.ts';
 import type { ProgrammeProblem } from '../../domain/programme/problem.ts';
 import { Screen } from '../parts/Screen.tsx';
@@ -74,9 +74,28 @@ function NotYet({ open, problems }: { open: OpenSheet; problems: readonly Progra
   );
 }
 
+/** The name of the field on the page of details; of the page, where the path has no field there. */
+function detailOf(path: string): string {
+  const group = /^groups\[(\d+)\]\.(name|for)$/.exec(path);
+  if (group !== null) {
+    const n = Number(group[1]) + 1;
+    return group[2] === 'name' ? details.groupName(n) : details.groupFor(n);
+  }
+  return DETAILS[path] ?? desk.details;
+}
+
+const DETAILS: Readonly<Record<string, string>> = {
+  title: details.name,
+  'leader.name': details.leader,
+  startDate: details.start,
+  'goal.name': details.goal,
+  'goal.distanceM': details.distance,
+  'goal.date': details.goalDate,
+};
+
 function whereIs({ key, sheet }: OpenSheet, path: string): { href: string; said: string } {
   const { week, group, session } = placeOfPath(path);
-  if (week === undefined) return { href: pageAt(key, 'details'), said: desk.details };
+  if (week === undefined) return { href: pageAt(key, 'details'), said: detailOf(path) };
   const named = sheet.groups.find(({ id }) => id === group);
   if (named === undefined) return { href: weekAt(key, week), said: desk.week(week + 1) };
   return {

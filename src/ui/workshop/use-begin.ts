@@ -1,5 +1,5 @@
 import { lead } from '../../copy/lead.ts';
-import { blankSheet } from '../../domain/workshop/blank.ts';
+import { blankSheet, isBlank } from '../../domain/workshop/blank.ts';
 import { sheetOf } from '../../domain/workshop/file.ts';
 import { useWorkshopStore } from './workshop-context.tsx';
 
@@ -11,7 +11,11 @@ export function useBegin() {
   const store = useWorkshopStore();
   const { create, newProgrammeId } = store.getState();
   return {
-    blank: () => create(blankSheet(newProgrammeId(''), 'en')),
+    /** One that was begun and left as it was is taken, not another beside it. */
+    async blank(): Promise<string> {
+      const left = store.getState().shelf.find(({ sheet }) => isBlank(sheet));
+      return left?.key ?? create(blankSheet(newProgrammeId(''), 'en'));
+    },
     /** Under an id of its own: the example is a programme that everyone has. */
     async example(): Promise<string | undefined> {
       const read = sheetOf(await demoText());
