@@ -12,7 +12,7 @@ import { CellPanel } from './CellPanel.tsx';
 import { ChecksPanel } from './ChecksPanel.tsx';
 import { Refused } from './Refused.tsx';
 import { SheetTable } from './SheetTable.tsx';
-import { UndoRedo } from './UndoRedo.tsx';
+import { Redo, Undo } from './UndoRedo.tsx';
 import { saveText } from './use-begin.ts';
 import { useOutlineChecks } from './use-checks.ts';
 import { useSent, useStandings } from './use-sent.ts';
@@ -62,14 +62,16 @@ export function Desk() {
           <AddWeek weeks={sheet.weeks.length} />
         </div>
         <div className="desk-panel stack" ref={panel}>
-          {!isAtTable && (
-            <div className="row tools desk-narrow">
-              <UndoRedo />
-            </div>
-          )}
           {cell !== undefined && <CellPanel open={open} at={cell} />}
           {weekNumber !== undefined && <WeekPanel key={weekNumber} open={open} week={weekNumber} />}
-          {isAtTable && <ChecksPanel open={open} />}
+          {isAtTable ? (
+            <ChecksPanel open={open} />
+          ) : (
+            <div className="row tools desk-narrow">
+              <Undo />
+              <Redo />
+            </div>
+          )}
         </div>
       </div>
     </Screen>
@@ -108,7 +110,8 @@ function Tools({ open }: { open: OpenSheet }) {
   return (
     <>
       <div className="row tools">
-        <UndoRedo />
+        <Undo />
+        <Redo />
         <Link href={pageAt(key, 'details')} className="button">
           {words.details}
         </Link>

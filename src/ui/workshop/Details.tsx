@@ -9,7 +9,7 @@ import { DateField, LineField } from './fields.tsx';
 import { GroupList } from './GroupList.tsx';
 import { Refused } from './Refused.tsx';
 import { ReminderList } from './ReminderList.tsx';
-import { UndoRedo } from './UndoRedo.tsx';
+import { Undo } from './UndoRedo.tsx';
 import { useEdit, useSheet } from './workshop-context.tsx';
 
 /** What a programme says of itself, its groups and its reminders. */
@@ -24,8 +24,8 @@ export function Details() {
       sub={sheet.title.trim() || desk.untitled}
       back={{ href: deskAt(key), name: desk.back }}
       foot={
-        <div className="row">
-          <UndoRedo />
+        <div className="row details-foot">
+          <Undo />
           <Link href={deskAt(key)} className="button primary">
             {words.onward}
           </Link>
