@@ -44,6 +44,7 @@ export const before = {
   saveNeedsVoice: 'For this the voice must be here first.',
   saveMp3: 'Save the sound (.mp3)',
   saveVtt: 'Save the captions (.vtt)',
+  hearFirst: 'Hear beforehand what will be said',
   asWritten: 'As the leader wrote it',
   cautions: 'Cautions and when to stop',
   pocket: 'Check this phone again',

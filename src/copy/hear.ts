@@ -1,4 +1,4 @@
-/** For the leader who hears a session before sending it. */
+/** For whoever hears a session before sending or doing it. */
 export const hear = {
   sub: (group: string, length: string): string => `${group}, ${length}. The quiet is skipped.`,
   play: 'Play',

@@ -11,8 +11,8 @@ import type { VoiceManifest } from '../../src/domain/track/pack.ts';
 import { AppProvider } from '../../src/ui/app-context.tsx';
 import { Hear, type HearSource } from '../../src/ui/workshop/Hear.tsx';
 import manifest from '../../src/voice/pack/manifest.json';
-import { type FakeOptions, fakeApp, viewAt } from '../drivers/fake-app.ts';
-import { askedFor, user } from './show.tsx';
+import { DEMO, type FakeOptions, fakeApp, viewAt } from '../drivers/fake-app.ts';
+import { askedFor, here, show, user } from './show.tsx';
 
 const plan = parsePlan(
   '5 min easy walk; 2 x (1 min walk "over the footbridge", 2 min run); 5 min easy walk',
@@ -218,5 +218,38 @@ describe('hear it', () => {
     await user.click(await button(hear.play));
     page.unmount();
     expect(sound.pauses).toBe(1);
+  });
+});
+
+describe('before doing it', () => {
+  const page = `/p/${DEMO.id}/2/1`;
+  const chosen = { [DEMO.id]: 'curlew' };
+  const settings = { cautionsReadOn: '2027-03-01', pocketCheckSkipped: true };
+
+  it('HEAR-10 a session is heard from its own page, with its group, and the way leads back to it', async () => {
+    const app = show(page, { chosen, settings, voice });
+    await user.click(await screen.findByRole('link', { name: before.hearFirst }));
+    expect(here()).toBe(`${page}/hear`);
+    expect(await screen.findByRole('button', { name: hear.play })).toBeDefined();
+    expect(screen.getByRole('heading', { level: 1, name: 'Week 2, session 1' })).toBeDefined();
+    expect(screen.getByText(/^Curlew, /)).toBeDefined();
+    const [piece] = askedFor(app, 'hear').at(-1) as [{ target: number; reminders: unknown }];
+    expect(piece.target).toBe(DEMO.weeks[1]?.effort);
+    expect(piece.reminders).toEqual(DEMO.reminders);
+    // The session that stood ready must not begin by a headset's button.
+    expect(askedFor(app, 'close')).toHaveLength(1);
+    await user.click(screen.getByRole('link', { name: /Week 2, session 1$/ }));
+    expect(here()).toBe(page);
+    expect(await screen.findByRole('button', { name: before.start })).toBeDefined();
+  });
+
+  it('HEAR-10 without a group, or where there is no such session, the page says so', async () => {
+    show(`${page}/hear`);
+    expect(await screen.findByRole('link', { name: 'To the start' })).toBeDefined();
+  });
+
+  it('HEAR-10 a session that is not in the programme is not made up', async () => {
+    show(`/p/${DEMO.id}/9/1/hear`, { chosen });
+    expect(await screen.findByRole('link', { name: 'To the start' })).toBeDefined();
   });
 });

@@ -45,12 +45,18 @@ export function Reminders({ programme }: { programme: Programme }) {
   );
 }
 
-/** What few people need: the leader's own text, the sound as a file, the check again. */
+/** What few people need: all words beforehand, the leader's own text, the sound as a file, the check again. */
 export function More({ choice, plan }: { choice: Choice; plan: SessionPlan }) {
   const exporter = useApp().exporter;
   const voice = usePack((p) => p.pack.name === 'ready');
   return (
     <section className="stack rule">
+      <Link
+        href={`/p/${choice.programmeId}/${choice.week}/${choice.session}/hear`}
+        className="text-button"
+      >
+        {before.hearFirst}
+      </Link>
       <Link href="/cautions" className="text-button">
         {before.cautions}
       </Link>

@@ -19,6 +19,9 @@ import { SettingsScreen } from './SettingsScreen.tsx';
 import { Tell } from './Tell.tsx';
 
 /** Pieces of their own: plots, and what those who only take part never open. */
+const HearSession = lazy(async () => ({
+  default: (await import('./HearSession.tsx')).HearSession,
+}));
 const LookBack = lazy(async () => ({ default: (await import('../back/index.ts')).LookBack }));
 const Event = lazy(async () => ({ default: (await import('../back/index.ts')).Event }));
 const Workshop = lazy(async () => ({ default: (await import('../workshop/index.ts')).Workshop }));
@@ -28,6 +31,7 @@ export function LaterScreens() {
   return (
     <Switch>
       <Route path="/p/:id/find" component={Find} />
+      <Route path="/p/:id/:week/:session/hear" component={HearSession} />
       <Route path="/p/:id/:week/:session" component={Before} />
       <Route path="/run" component={Running} />
       <Route path="/pocket" component={Pocket} />
