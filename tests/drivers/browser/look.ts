@@ -69,10 +69,13 @@ export async function unreachable(page: Page): Promise<readonly string[]> {
     return list.map((each) => ({
       key: each.dataset.reach ?? '',
       name: each.outerHTML.slice(0, 120),
+      // A day or a time is a place for each of its parts, and one for its picker.
+      parts: ['date', 'time'].includes((each as HTMLInputElement).type) ? 5 : 1,
     }));
   });
   const reached = new Set<string>();
-  for (let press = 0; press < wanted.length + 4; press += 1) {
+  const presses = wanted.reduce((sum, { parts }) => sum + parts, 4);
+  for (let press = 0; press < presses; press += 1) {
     await page.keyboard.press('Tab');
     const key = await page.evaluate(
       () => (document.activeElement as HTMLElement | null)?.dataset.reach ?? '',

@@ -1,17 +1,23 @@
 /** Every screen and state of the app, one after another, as a person comes to them. */
 import type { Page } from 'playwright-core';
+import { again } from '../../../src/copy/again.ts';
+import { back } from '../../../src/copy/back.ts';
 import { before } from '../../../src/copy/before.ts';
 import { byHand, fieldProblem } from '../../../src/copy/by-hand.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { cellWords } from '../../../src/copy/cell.ts';
 import { felt } from '../../../src/copy/felt.ts';
+import { findGroupCopy as find } from '../../../src/copy/find-group.ts';
 import { hear } from '../../../src/copy/hear.ts';
 import { choiceSaid, join } from '../../../src/copy/join.ts';
 import { log } from '../../../src/copy/log.ts';
+import { nowCopy as now } from '../../../src/copy/now.ts';
 import { paper } from '../../../src/copy/paper.ts';
 import { pieces } from '../../../src/copy/pieces.ts';
+import { records } from '../../../src/copy/records.ts';
 import { running, wrong } from '../../../src/copy/running.ts';
 import { settings } from '../../../src/copy/settings.ts';
+import { tell } from '../../../src/copy/tell.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
 import { desk, details, sendOwn, shelf, week } from '../../../src/copy/workshop.ts';
 import { seconds } from './journey.ts';
@@ -66,7 +72,17 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   await stop('programme, not kept yet', false);
   await go(page, '/start');
   await followMarshMile(page);
+  await page.getByRole('heading', { name: now.title, exact: true }).waitFor();
   await stop('weeks', false);
+  await page.getByText(now.pause, { exact: true }).click();
+  await stop('weeks, a pause asked for', false);
+  await findAGroup(page, stop);
+  for (const path of ['/back', '/event/marsh-mile', '/tell/marsh-mile', '/records']) {
+    await go(page, path);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await seconds(0.4);
+    await stop(`${path}, nothing done yet`, false);
+  }
   await go(page, '/p/marsh-mile/groups');
   await page.getByText('Sessions of a minute').waitFor();
   await stop('groups', false);
@@ -90,6 +106,17 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   }
   await openSession(page, SEVERAL);
   await stop('session, ready', false);
+}
+
+async function findAGroup(page: Page, stop: Stop): Promise<void> {
+  await go(page, '/p/marsh-mile/find');
+  await page.getByText(find.notYet).waitFor();
+  await stop('find my group, asked', false);
+  const sets = page.getByRole('group');
+  for (const [n, name] of ['About 20 min', 'Not yet', find.wishes.mix, find.gentlyYes].entries())
+    await sets.nth(n).getByText(name, { exact: true }).click();
+  await page.getByRole('heading', { name: / would suit you$/ }).waitFor();
+  await stop('find my group, answered', false);
 }
 
 /** The leader's pages, with a programme that has a gap and a mistake in it. */
@@ -196,6 +223,7 @@ async function afterwards(page: Page, stop: Stop): Promise<void> {
   await button(page, felt.save).click();
   await page.getByRole('heading', { level: 1, name: /20\d\d/ }).waitFor();
   await stop('one done', false);
+  const entry = /#\/done\/([^/]+)$/.exec(page.url())?.[1] ?? '';
   await page.getByRole('link', { name: log.edit }).click();
   await page.getByRole('heading', { level: 1, name: byHand.titleEdit }).waitFor();
   await stop('put right', false);
@@ -211,4 +239,39 @@ async function afterwards(page: Page, stop: Stop): Promise<void> {
   await go(page, '/done');
   await page.getByText('Week 1, session 2').first().waitFor();
   await stop('all done', false);
+  await lookingBack(page, stop, entry);
+}
+
+/** What comes after sessions, with one that had a warning sign and one that was written by hand. */
+async function lookingBack(page: Page, stop: Stop, entry: string): Promise<void> {
+  await go(page, '/p/marsh-mile');
+  await page.getByText(cautions.notAdvice).waitFor();
+  await stop('weeks, after a warning sign', false);
+  await go(page, '/done/new/marsh-mile/1/1');
+  await page.getByRole('heading', { level: 1, name: byHand.title }).waitFor();
+  await button(page, byHand.next).click();
+  await page.getByRole('heading', { level: 1, name: felt.title }).waitFor();
+  await rate(page, 5);
+  await button(page, felt.save).click();
+  await page.getByRole('heading', { level: 1, name: /20\d\d/ }).waitFor();
+  await go(page, `/felt/${entry}/again`);
+  await page.getByRole('heading', { level: 1, name: again.title }).waitFor();
+  await stop('asked again', false);
+  await go(page, '/back');
+  await page.getByRole('heading', { level: 1, name: back.title }).waitFor();
+  for (const summary of await page.locator('summary').all()) await summary.click();
+  await seconds(0.4);
+  await stop('look back', false);
+  await go(page, '/event/marsh-mile');
+  await page.getByRole('heading', { level: 1, name: /^Towards/ }).waitFor();
+  await stop('towards the event, after a warning sign', false);
+  await go(page, '/tell/marsh-mile');
+  await button(page, tell.look).waitFor();
+  await stop('tell the leader', false);
+  await button(page, tell.look).click();
+  await page.getByRole('heading', { level: 1, name: tell.reviewTitle }).waitFor();
+  await stop('what will be sent', false);
+  await go(page, '/records');
+  await button(page, records.saveBackup).waitFor();
+  await stop('keep and move', false);
 }
