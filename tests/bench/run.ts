@@ -4,6 +4,9 @@ import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
 import { drafting } from './draft.ts';
 import { sending } from './exchange.ts';
+import { longLog } from './long-log.ts';
+import { lookingBack } from './look-back.ts';
+import { keeping } from './records.ts';
 import { reviewing } from './review.ts';
 import { runningScreen } from './running-screen.ts';
 import { sizes } from './size.ts';
@@ -19,6 +22,9 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   reviewing,
   typing,
   drafting,
+  lookingBack,
+  keeping,
+  longLog,
 ];
 
 console.log(
