@@ -105,6 +105,8 @@ export function stickingOut(page: Page): Promise<readonly string[]> {
         lines.push(`${left.toFixed(0)} to ${right.toFixed(0)}: ${each.outerHTML.slice(0, 100)}`);
       }
       if (
+        // A field scrolls its own text under the caret.
+        !(each instanceof HTMLInputElement) &&
         each.scrollWidth > each.clientWidth + 2 &&
         getComputedStyle(each).overflowX !== 'visible'
       ) {

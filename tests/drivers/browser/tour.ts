@@ -106,6 +106,10 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   }
   await openSession(page, SEVERAL);
   await stop('session, ready', false);
+  await page.getByRole('link', { name: before.hearFirst }).click();
+  await page.getByText(hear.saidHelp).waitFor();
+  await stop('session, heard beforehand', false);
+  await openSession(page, SEVERAL);
 }
 
 async function findAGroup(page: Page, stop: Stop): Promise<void> {
