@@ -1,5 +1,6 @@
 import type { Pause } from '../log/following.ts';
-import { type Day, dayIn } from './days.ts';
+import type { Day } from '../programme/calendar.ts';
+import { dayIn } from './days.ts';
 import { rule } from './rules.ts';
 
 /** Whole days between two days with something on them. */

@@ -1,6 +1,7 @@
 import type { Decision } from '../log/following.ts';
+import { type Day, mondayOf } from '../programme/calendar.ts';
 import { wasAway } from './away.ts';
-import { type Day, dayIn, mondayOf } from './days.ts';
+import { dayIn } from './days.ts';
 import type { Done, Situation } from './situation.ts';
 
 /** From the week of this Monday on, weeks of the programme follow each other from `week`. */

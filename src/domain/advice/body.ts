@@ -1,6 +1,7 @@
 import type { Niggle } from '../log/entry.ts';
+import { type Day, isoDate } from '../programme/calendar.ts';
 import type { Course } from './course.ts';
-import { type Day, dayIn, isoDate } from './days.ts';
+import { dayIn } from './days.ts';
 import { type Finding, finding } from './finding.ts';
 import { rule } from './rules.ts';
 import { between, inOrder, type Situation } from './situation.ts';

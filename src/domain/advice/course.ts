@@ -1,7 +1,8 @@
 import type { Decision, Pause } from '../log/following.ts';
+import { type Day, mondayOf } from '../programme/calendar.ts';
 import { idleBetween, pausedDays, wasIll } from './away.ts';
 import { type Base, basesOf, startOf, weekAt } from './bases.ts';
-import { type Day, dayIn, mondayOf } from './days.ts';
+import { dayIn } from './days.ts';
 import { rule } from './rules.ts';
 import { counts, type Done, enoughOf, inOrder, type Situation } from './situation.ts';
 

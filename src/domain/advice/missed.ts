@@ -1,7 +1,7 @@
+import { type Day, weekdayOf } from '../programme/calendar.ts';
 import { pausedIn } from './away.ts';
 import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
-import { type Day, weekdayOf } from './days.ts';
 import type { WeekCount } from './next-session.ts';
 import { rule } from './rules.ts';
 import { enoughOf, type Situation } from './situation.ts';

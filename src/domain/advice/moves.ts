@@ -1,8 +1,8 @@
 import type { Decision } from '../log/following.ts';
+import { type Day, isoDate } from '../programme/calendar.ts';
 import { factsOf } from '../review/facts.ts';
 import { weekAt } from './bases.ts';
 import { type Course, courseOf } from './course.ts';
-import { type Day, isoDate } from './days.ts';
 import { askOf, ranked } from './demand.ts';
 import { rule } from './rules.ts';
 import { type Situation, sessionsFor } from './situation.ts';

@@ -1,9 +1,9 @@
+import { type Day, isoDate } from '../programme/calendar.ts';
 import type { SessionPlan } from '../programme/programme.ts';
 import { planLength } from '../programme/totals.ts';
 import type { Ms, Percent } from '../units.ts';
 import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
-import { type Day, isoDate } from './days.ts';
 import { type Situation, sessionsFor } from './situation.ts';
 
 export type Stage =

@@ -1,8 +1,9 @@
 import type { RatingWay } from '../back/session.ts';
 import type { Pause } from '../log/following.ts';
+import { type Day, isoDate } from '../programme/calendar.ts';
 import { bodyFindings } from './body.ts';
 import { type Course, courseOf, type ReEntry } from './course.ts';
-import { type Day, dayIn, isoDate } from './days.ts';
+import { dayIn } from './days.ts';
 import { type Action, type Finding, LEADS_TO } from './finding.ts';
 import { type Missed, missedOf } from './missed.ts';
 import {

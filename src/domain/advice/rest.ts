@@ -1,6 +1,7 @@
 import { feltOf, type RatingWay } from '../back/session.ts';
 import type { LogEntry } from '../log/entry.ts';
-import { type Day, dayIn, isoDate } from './days.ts';
+import { type Day, isoDate } from '../programme/calendar.ts';
+import { dayIn } from './days.ts';
 import { rule } from './rules.ts';
 import { between, type Situation } from './situation.ts';
 

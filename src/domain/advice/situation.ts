@@ -1,9 +1,10 @@
 import type { LogEntry } from '../log/entry.ts';
 import type { Following } from '../log/following.ts';
+import type { Day } from '../programme/calendar.ts';
 import type { Programme, SessionPlan, Week } from '../programme/programme.ts';
 import { planLength } from '../programme/totals.ts';
 import { sessionsIn } from '../review/outline.ts';
-import { type Day, dayIn } from './days.ts';
+import { dayIn } from './days.ts';
 import { rule } from './rules.ts';
 
 /** All that advice and "now" look at. */

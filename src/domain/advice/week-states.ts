@@ -1,7 +1,7 @@
+import { type Day, isoDate, mondayOf } from '../programme/calendar.ts';
 import { pausedIn } from './away.ts';
 import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
-import { type Day, isoDate, mondayOf } from './days.ts';
 import { rule } from './rules.ts';
 import { enoughOf, type Situation, sessionsFor } from './situation.ts';
 

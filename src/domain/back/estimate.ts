@@ -1,4 +1,5 @@
 import type { LogEntry } from '../log/entry.ts';
+import type { Day } from '../programme/calendar.ts';
 import { fail, ok, type Result } from '../result.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
@@ -6,7 +7,7 @@ import { EVENT_LIMITS } from './event-limits.ts';
 import { mixOf, type Speeds, speedOfMix } from './mix.ts';
 import { type SecondsPerKm, speedOf } from './pace.ts';
 import { type RiegelProblem, riegel } from './riegel.ts';
-import { type Day, dayOfEntry } from './week.ts';
+import { dayOfEntry } from './week.ts';
 
 /** A time lies somewhere in it; never one number, for nobody knows the day. */
 export interface Estimate {

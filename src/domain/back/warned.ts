@@ -1,5 +1,6 @@
 import type { LogEntry } from '../log/entry.ts';
-import { type Day, dayOfEntry } from './week.ts';
+import type { Day } from '../programme/calendar.ts';
+import { dayOfEntry } from './week.ts';
 
 /** No estimate for so many days after a warning sign (common practice, no source). */
 export const WARNED_DAYS = 14;

@@ -1,8 +1,9 @@
 import type { LogEntry } from '../log/entry.ts';
+import { type Day, mondayOf } from '../programme/calendar.ts';
 import { type Ms, ms } from '../units.ts';
 import { planReader } from './laid.ts';
 import { type RatingWay, type SessionBack, type Sums, sessionBack } from './session.ts';
-import { type Day, dayOfEntry, mondayOf } from './week.ts';
+import { dayOfEntry } from './week.ts';
 
 /** A week from Monday to Sunday, by the local dates of its sessions. */
 export interface WeekBack extends Sums {

@@ -1,7 +1,7 @@
 import { weekAt } from '../advice/bases.ts';
 import { courseOf } from '../advice/course.ts';
-import { isoDate } from '../advice/days.ts';
 import type { Situation } from '../advice/situation.ts';
+import { isoDate } from '../programme/calendar.ts';
 import type { PlanWish } from './planned.ts';
 
 /** Where planning begins: the week that is theirs now, and what they have done of it. */

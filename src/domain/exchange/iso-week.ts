@@ -1,4 +1,4 @@
-import { isoDate, mondayOf } from '../programme/calendar.ts';
+import { isoDate, mondayOf, weekdayOf } from '../programme/calendar.ts';
 import { dayOf } from '../programme/dates.ts';
 
 /** A day by its week, as ISO 8601 counts: the year may differ from the calendar's at its ends. */
@@ -24,7 +24,7 @@ export function isoWeek(date: string): IsoWeek | undefined {
   const monday = mondayOf(day);
   const year = Number(isoDate(monday + 3).slice(0, 4));
   const first = mondayOf(dayOf(`${String(year).padStart(4, '0')}-01-04`) ?? Number.NaN);
-  return { year, week: (monday - first) / WEEK_DAYS + 1, weekday: day - monday + 1 };
+  return { year, week: (monday - first) / WEEK_DAYS + 1, weekday: weekdayOf(day) };
 }
 
 /** `2027-W09`, which sorts as the weeks follow each other. */

@@ -3,11 +3,17 @@ import { dayOf } from './dates.ts';
 
 const DAY_MS = 86_400_000;
 
-/** The Monday on or before a day; days count from 1970-01-01, a Thursday (ISO 8601 weekday 4). */
-export const mondayOf = (day: number): number => day - ((((day + 3) % 7) + 7) % 7);
+/** Days since 1970-01-01. Dates carry no zone here: a day is the one that the person lived in. */
+export type Day = number;
 
-/** A day, counted from 1970-01-01, as an ISO 8601 calendar date. */
-export const isoDate = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
+/** The Monday on or before a day: 1970-01-01 was a Thursday (ISO 8601 weekday 4). */
+export const mondayOf = (day: Day): Day => day - ((((day + 3) % 7) + 7) % 7);
+
+/** From 1, Monday, to 7, Sunday: ISO 8601. */
+export const weekdayOf = (day: Day): number => day - mondayOf(day) + 1;
+
+/** A day as an ISO 8601 calendar date. */
+export const isoDate = (day: Day): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
 /**
  * Monday and Sunday of a programme's week.

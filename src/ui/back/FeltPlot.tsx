@@ -3,8 +3,9 @@ import { symbol, symbolCircle, symbolTriangle } from 'd3-shape';
 import { back, dayText } from '../../copy/back.ts';
 import { effortWords } from '../../copy/effort.ts';
 import type { SessionBack } from '../../domain/back/session.ts';
-import { dayOfEntry, mondayOf } from '../../domain/back/week.ts';
+import { dayOfEntry } from '../../domain/back/week.ts';
 import type { WeekBack } from '../../domain/back/weeks.ts';
+import { mondayOf } from '../../domain/programme/calendar.ts';
 import { type Frame, upTo } from './frame.ts';
 import { Heights, Legend, Plot } from './Plot.tsx';
 

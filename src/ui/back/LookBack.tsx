@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'react';
 import { back } from '../../copy/back.ts';
 import { common } from '../../copy/common.ts';
-import { type Day, mondayOf } from '../../domain/back/week.ts';
 import {
   byWeek,
   type LogByWeek,
@@ -9,6 +8,7 @@ import {
   type WeekBack,
   weeksUpTo,
 } from '../../domain/back/weeks.ts';
+import { type Day, mondayOf } from '../../domain/programme/calendar.ts';
 import { useLog, useSettings } from '../app-context.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { FeltPlot } from './FeltPlot.tsx';

@@ -3,8 +3,8 @@ import { type EventBasis, event, rangeText, timeText } from '../../copy/event.ts
 import { type Estimate, finishBetween, measuredSessions } from '../../domain/back/estimate.ts';
 import type { EventSession } from '../../domain/back/event-session.ts';
 import { mixOf } from '../../domain/back/mix.ts';
-import type { Day } from '../../domain/back/week.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
+import type { Day } from '../../domain/programme/calendar.ts';
 import { Choices } from '../parts/Choices.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { OwnPaces, Trial } from './EventFields.tsx';

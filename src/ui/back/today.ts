@@ -1,5 +1,5 @@
-import type { Day } from '../../domain/back/week.ts';
 import { localDate } from '../../domain/log/local-date.ts';
+import type { Day } from '../../domain/programme/calendar.ts';
 import { dayOf } from '../../domain/programme/dates.ts';
 import { useApp } from '../app-context.tsx';
 

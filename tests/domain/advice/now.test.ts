@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { isoDate, mondayOf, weekdayOf } from '../../../src/domain/advice/days.ts';
 import { nowOf } from '../../../src/domain/advice/now.ts';
 import { localDate } from '../../../src/domain/log/local-date.ts';
+import { isoDate, mondayOf, weekdayOf } from '../../../src/domain/programme/calendar.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { at, did, followed, HERON, names, now, on, situation, twice, UNDATED } from './people.ts';
 

@@ -1,6 +1,6 @@
 import { planReader } from '../../../src/domain/back/laid.ts';
-import { dateOf } from '../../../src/domain/back/week.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
+import { isoDate } from '../../../src/domain/programme/calendar.ts';
 
 /** 28 min: 10 walked easily, 12 run in stretches of 2, 6 walked between them. */
 export const TURNS = '5 min easy walk; 6 x (2 min run, 1 min walk); 5 min easy walk';
@@ -49,4 +49,4 @@ export function entryWith(more: Partial<LogEntry> = {}): LogEntry {
 export const byHand = (more: Partial<LogEntry> = {}): LogEntry =>
   entryWith({ how: 'by-hand', covered: [], ...more });
 
-export const dayAfter = (days: number): string => dateOf(20_878 + days);
+export const dayAfter = (days: number): string => isoDate(20_878 + days);

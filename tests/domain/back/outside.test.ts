@@ -15,7 +15,7 @@ import {
   timeAt,
 } from '../../../src/domain/back/pace.ts';
 import { riegel } from '../../../src/domain/back/riegel.ts';
-import { dateOf, mondayOf } from '../../../src/domain/back/week.ts';
+import { isoDate, mondayOf } from '../../../src/domain/programme/calendar.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { ACTIVITIES } from '../../../src/domain/programme/plan.ts';
 import { ms } from '../../../src/domain/units.ts';
@@ -105,7 +105,7 @@ describe('ISO 8601 weeks', () => {
     ['2026-12-31', 4, '2026-12-28'],
   ])('BACK-1 %s is day %i of the week from %s', (date, weekday, monday) => {
     const day = dayOf(date) as number;
-    expect(dateOf(mondayOf(day))).toBe(monday);
+    expect(isoDate(mondayOf(day))).toBe(monday);
     expect(day - mondayOf(day) + 1).toBe(weekday);
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { loadOf, sessionBack } from '../../../src/domain/back/session.ts';
-import { dateOf } from '../../../src/domain/back/week.ts';
 import { byWeek, weeksBack, weeksUpTo } from '../../../src/domain/back/weeks.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
+import { isoDate } from '../../../src/domain/programme/calendar.ts';
 import { byHand, entryWith, laid, TURNS, WALKS } from './entries.ts';
 
 const back = (entry: LogEntry) => sessionBack(entry, laid(entry.plan));
@@ -192,7 +192,7 @@ describe('weeks', () => {
   it('BACK-1 Sunday ends a week and Monday begins one', () => {
     const days = ['2027-03-07', '2027-03-08', '2027-03-01'];
     const weeks = weeksBack(days.map((localDate) => entryWith({ localDate })));
-    expect(weeks.map(({ monday, sessions }) => [dateOf(monday), sessions])).toEqual([
+    expect(weeks.map(({ monday, sessions }) => [isoDate(monday), sessions])).toEqual([
       ['2027-03-01', 2],
       ['2027-03-08', 1],
     ]);
@@ -204,13 +204,13 @@ describe('weeks', () => {
     const east = { startedAt, offsetMinutes: 540, zone: 'Asia/Tokyo', localDate: '2027-03-08' };
     const here = { startedAt, offsetMinutes: 0, localDate: '2027-03-07' };
     const weeks = weeksBack([entryWith(east), entryWith(here)]);
-    expect(weeks.map(({ monday }) => dateOf(monday))).toEqual(['2027-03-01', '2027-03-08']);
+    expect(weeks.map(({ monday }) => isoDate(monday))).toEqual(['2027-03-01', '2027-03-08']);
   });
 
   it('BACK-1 an entry whose date is none is kept on the day of its start', () => {
     const startedAt = Date.UTC(2027, 2, 7, 23, 30);
     const odd = entryWith({ startedAt, offsetMinutes: 60, localDate: '2027-02-30' });
-    expect(weeksBack([odd]).map(({ monday }) => dateOf(monday))).toEqual(['2027-03-08']);
+    expect(weeksBack([odd]).map(({ monday }) => isoDate(monday))).toEqual(['2027-03-08']);
   });
 
   it('BACK-1 weeks without a session stand between the others, empty', () => {
@@ -220,7 +220,7 @@ describe('weeks', () => {
     ]);
     const last = Math.max(...weeks.keys());
     expect(weeksUpTo(weeks, last, 5).map(({ sessions }) => sessions)).toEqual([0, 1, 0, 0, 1]);
-    expect(weeksUpTo(weeks, last, 5).map(({ monday }) => dateOf(monday))).toEqual([
+    expect(weeksUpTo(weeks, last, 5).map(({ monday }) => isoDate(monday))).toEqual([
       '2027-02-22',
       '2027-03-01',
       '2027-03-08',
