@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { again } from '../../src/copy/again.ts';
 import { byHand, fieldProblem, there } from '../../src/copy/by-hand.ts';
@@ -136,6 +136,26 @@ describe('a session written down by hand', () => {
     await user.click(await screen.findByRole('link', { name: log.add }));
     expect(here()).toBe('/done/new');
     expect(await screen.findByLabelText(byHand.week)).toBeDefined();
+  });
+
+  it('FELT-4 without a session in its address it begins with the one that was next', async () => {
+    const first = ENTRIES[0] as LogEntry;
+    const done = { ...first, id: 'e9', week: 1, session: 1, outcome: 'finished' } as const;
+    const at = Date.UTC(2027, 2, 3, 9);
+    show('/done/new', {
+      chosen,
+      entries: [
+        {
+          ...done,
+          group: { id: 'curlew', name: 'Curlew' },
+          localDate: '2027-03-03',
+          startedAt: at,
+        },
+      ],
+      now: Date.UTC(2027, 2, 5, 18),
+    });
+    expect((await screen.findByLabelText<HTMLSelectElement>(byHand.session)).value).toBe('2');
+    expect((field(byHand.week) as unknown as HTMLSelectElement).value).toBe('1');
   });
 
   it('FELT-4 without a programme it says so', async () => {
@@ -300,6 +320,23 @@ describe('the effort asked again', () => {
   it('FELT-3 half an hour after the session it is asked above the page, and earlier it is not', async () => {
     show('/done', wished);
     expect(await screen.findByText(title)).toBeDefined();
+  });
+
+  it('FELT-3 where something else is asked or done it is not asked as well', async () => {
+    for (const [path, asks] of [
+      [`/p/${ID}`, true],
+      ['/start', true],
+      ['/join', false],
+      ['/records', false],
+      ['/settings', false],
+      [`/p/${ID}/1/2`, false],
+      [`/p/${ID}/groups`, false],
+    ] as const) {
+      show(path, wished);
+      await screen.findByRole('heading', { level: 1 });
+      await waitFor(() => expect(screen.queryAllByText(title)).toHaveLength(asks ? 1 : 0));
+      cleanup();
+    }
   });
 
   it('FELT-3 not before half an hour has passed', async () => {

@@ -48,6 +48,9 @@ function AgainForm({ entry }: { entry: LogEntry }) {
   );
 }
 
+/** Where people look in. On the other pages something else is asked or done already. */
+const LOOKED_IN = /^\/(start|done|back|p\/[^/]+)?$/;
+
 /** Asks for it above the pages that are opened half an hour or more after a session. */
 export function AskAgain() {
   const app = useApp();
@@ -61,7 +64,7 @@ export function AskAgain() {
     return () => document.removeEventListener('visibilitychange', look);
   }, []);
   const entry = askAgainOf(entries, app.clock.now(), notThis);
-  if (entry === undefined || path.startsWith('/felt/') || path.startsWith('/done/')) return null;
+  if (entry === undefined || !LOOKED_IN.test(path)) return null;
   return (
     <div className="notice">
       <p>

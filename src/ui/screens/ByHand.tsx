@@ -8,8 +8,10 @@ import { atTheSameTime, entryByHand, putRight, type Which } from '../../domain/l
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { endsInTime, type FieldCode, type Here, readWhen } from '../../domain/log/fields.ts';
 import { beganAt, clockOf, offsetIn } from '../../domain/log/local-time.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
 import { msOfSeconds } from '../../domain/units.ts';
 import { useApp, useLog, useProgrammes } from '../app-context.tsx';
+import { useNow, useSituation } from '../now/use-now.ts';
 import { type AmountAnswer, AmountField, amountOf } from '../parts/AmountField.tsx';
 import { Choices } from '../parts/Choices.tsx';
 import { toFirstProblem } from '../parts/Field.tsx';
@@ -33,9 +35,25 @@ export function NewEntry() {
     programmes.find(({ id }) => chosen[id] !== undefined) ??
     programmes[0];
   if (programme === undefined) return <NotHere />;
-  const first = firstChoice(programme, chosen[programme.id] ?? programme.groups[0]?.id ?? '');
-  const asked = { ...first, week: Number(params.week), session: Number(params.session) };
-  return <NewForm first={whichOf(programmes, asked) === undefined ? first : asked} />;
+  const group = chosen[programme.id] ?? programme.groups[0]?.id ?? '';
+  return <NewIn programme={programme} group={group} week={params.week} session={params.session} />;
+}
+
+interface NewInProps {
+  readonly programme: Programme;
+  readonly group: string;
+  readonly week: string | undefined;
+  readonly session: string | undefined;
+}
+
+/** The session of the address, or the one that was next: it is most likely the one just done. */
+function NewIn({ programme, group, week, session }: NewInProps) {
+  const programmes = useProgrammes((p) => p.programmes);
+  const { next } = useNow(useSituation(programme, group));
+  const first = firstChoice(programme, group);
+  const asked = { ...first, week: Number(week), session: Number(session) };
+  const likely = next === undefined ? first : { ...first, week: next.week, session: next.session };
+  return <NewForm first={[asked, likely].find((each) => whichOf(programmes, each)) ?? first} />;
 }
 
 const HOWS = ['by-hand', 'there'] as const;
