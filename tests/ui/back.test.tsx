@@ -5,6 +5,7 @@ import { Route, Router } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { back } from '../../src/copy/back.ts';
 import { event, rangeText, readTime } from '../../src/copy/event.ts';
+import { followingOf } from '../../src/domain/advice/decide.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { ms } from '../../src/domain/units.ts';
 import { AppProvider } from '../../src/ui/app-context.tsx';
@@ -336,5 +337,18 @@ describe('towards the event', () => {
     expect(screen.getByText(event.warning('Thu, 1 April 2027'))).toBeDefined();
     expect(screen.getByRole('link', { name: event.warningSigns })).toBeDefined();
     expect(screen.queryByText(RANGE)).toBeNull();
+  });
+
+  it('EVENT-9 weeks alone do not clear it, and having asked does, as on the first page', () => {
+    const entries = [
+      entryWith({ localDate: '2027-03-02', plan: TURNS, feeling: { warningSign: true } }),
+    ];
+    towards({ entries });
+    expect(screen.getByText(event.warning('Tue, 2 March 2027'))).toBeDefined();
+    cleanup();
+    const asked = { on: '2027-03-03', week: 1, group: 'curlew', why: 'asked' } as const;
+    const following = [{ ...followingOf(DEMO.id), decisions: [asked] }];
+    towards({ entries, following });
+    expect(screen.getByText(RANGE)).toBeDefined();
   });
 });

@@ -12,7 +12,7 @@ interface Felt {
 }
 
 /** The last day on which the person said that they had asked. What was said to them is not kept. */
-function cleared({ following }: Situation, today: Day): Day {
+function cleared({ following }: Pick<Situation, 'following'>, today: Day): Day {
   const days = (following?.decisions ?? [])
     .filter(({ why }) => why === 'asked')
     .flatMap(({ on }) => dayIn(on) ?? [])
@@ -21,17 +21,25 @@ function cleared({ following }: Situation, today: Day): Day {
 }
 
 /** The day of the last warning sign, asked about since or not. */
-export function lastSign(situation: Situation, today: Day): Day | undefined {
-  return inOrder(situation.entries).findLast(
+export function lastSign({ entries }: Pick<Situation, 'entries'>, today: Day): Day | undefined {
+  return inOrder(entries).findLast(
     ({ day, entry }) => day <= today && entry.feeling.warningSign === true,
   )?.day;
 }
 
-function signs(situation: Situation, today: Day): readonly Finding[] {
+/** The day of the last warning sign, until the person says that a doctor agreed. */
+export function openSign(
+  situation: Pick<Situation, 'entries' | 'following'>,
+  today: Day,
+): Day | undefined {
   const day = lastSign(situation, today);
   // On the very day of the sign nothing clears it.
-  if (day === undefined || cleared(situation, today) > day) return [];
-  return [finding('warning-sign', { date: isoDate(day) })];
+  return day === undefined || cleared(situation, today) > day ? undefined : day;
+}
+
+function signs(situation: Situation, today: Day): readonly Finding[] {
+  const day = openSign(situation, today);
+  return day === undefined ? [] : [finding('warning-sign', { date: isoDate(day) })];
 }
 
 const SIDES = { left: 1, right: 2, both: 3 } as const;

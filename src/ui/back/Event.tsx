@@ -1,11 +1,13 @@
 import { useMemo } from 'react';
 import { Link, useParams } from 'wouter';
+import { useStore } from 'zustand';
 import { event } from '../../copy/event.ts';
 import { day } from '../../copy/times.ts';
+import { openSign } from '../../domain/advice/body.ts';
 import { eventSession } from '../../domain/back/event-session.ts';
-import { warnedBy } from '../../domain/back/warned.ts';
+import { isoDate } from '../../domain/programme/calendar.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
-import { useLog, useProgrammes } from '../app-context.tsx';
+import { useApp, useLog, useProgrammes } from '../app-context.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { Reckoning } from './Reckoning.tsx';
@@ -31,14 +33,15 @@ export function Event() {
 
 function Inside({ programme }: { programme: Programme }) {
   const entries = useLog((l) => l.entries);
+  const following = useStore(useApp().following, (f) => f.following[programme.id]);
   const group = useProgrammes((p) => p.chosen[programme.id]);
   const today = useToday();
   const session = useMemo(
     () => (group === undefined ? undefined : eventSession(programme, group)),
     [programme, group],
   );
-  const warned = warnedBy(entries, today);
-  if (warned !== undefined) return <Warning date={warned.localDate} />;
+  const sign = openSign({ entries, ...(following && { following }) }, today);
+  if (sign !== undefined) return <Warning date={isoDate(sign)} />;
   if (group === undefined)
     return (
       <>

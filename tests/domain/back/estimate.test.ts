@@ -13,7 +13,6 @@ import { EVENT_LIMITS } from '../../../src/domain/back/event-limits.ts';
 import { eventSession } from '../../../src/domain/back/event-session.ts';
 import { metresOfMix, mixOf } from '../../../src/domain/back/mix.ts';
 import { riegel } from '../../../src/domain/back/riegel.ts';
-import { warnedBy } from '../../../src/domain/back/warned.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { parsePlan } from '../../../src/domain/programme/parse.ts';
 import type { Result } from '../../../src/domain/result.ts';
@@ -220,19 +219,6 @@ describe('the session that is most like the event', () => {
     expect(found?.timeline.total).toBe(20 * 60_000);
     expect(eventSession({ weeks }, 'swift')).toBeUndefined();
     expect(eventSession({ weeks: [week('30 min stand')] }, 'wren')).toBeUndefined();
-  });
-});
-
-describe('after a warning sign', () => {
-  const felt = (localDate: string, warningSign: boolean) =>
-    entryWith({ localDate, feeling: { warningSign } });
-
-  it('EVENT-9 the latest of the last 14 days is found, and an older one is not', () => {
-    const entries = [felt('2027-03-19', true), felt('2027-03-25', true), felt('2027-03-31', false)];
-    expect(warnedBy(entries, TODAY)?.localDate).toBe('2027-03-25');
-    expect(warnedBy([felt('2027-03-19', true)], TODAY)).toBeDefined();
-    expect(warnedBy([felt('2027-03-18', true)], TODAY)).toBeUndefined();
-    expect(warnedBy([felt('2027-03-31', false)], TODAY)).toBeUndefined();
   });
 });
 
