@@ -48,13 +48,14 @@ export const sending = {
   publish: 'Sign and publish',
   publishHelp: 'It carries your signature, so that phones take your next revision as an update.',
   change: 'What changed since the last time',
-  changeHelp: 'One sentence. People see it before they take the update.',
-  before: (revision: number): string =>
-    `You last sent revision ${revision}. If anything in it changed, this is the next one.`,
+  changeHelp:
+    'As far as Towpath can tell: put it in your own words. People see it before they take the update.',
+  before: (revision: number): string => `You last sent revision ${revision}. This is the next one.`,
+  unchanged: (revision: number): string =>
+    `You last sent revision ${revision}, and nothing was changed since. It can go out again under the same number:`,
   unsignedTitle: 'Without a signature',
   unsigned: 'Send an unsigned copy',
   unsignedHelp: 'Anyone can change it, and nobody gets updates from it. It needs no keys.',
-  sheetTitle: (title: string): string => title,
   sheetSub: (revision: number, signed: boolean): string =>
     `Revision ${revision}, ${signed ? 'signed by you' : 'not signed'}. Choose how to send it.`,
   linkTitle: 'A link',
@@ -64,7 +65,6 @@ export const sending = {
     'This page is at a local address, so the link works on this device or network only. Send the code, the file or the text instead, to people who have the app.',
   codeTitle: 'A code to scan',
   codeHelp: 'In Towpath: “Open a link, a code or a message”, then the camera.',
-  codeLocal: 'The app’s own scanner reads it without signal.',
   part: (n: number, of: number): string => (of === 1 ? 'The code' : `Part ${n} of ${of}`),
   next: 'Next part',
   noCode: 'It is too long for a code. Send the link or the file.',

@@ -136,6 +136,4 @@ export const sendOwn = {
   notYet: 'It cannot be sent yet',
   notYetBody: (n: number): string =>
     n === 1 ? 'One thing is wrong. Go to it:' : `${n} things are wrong. Go to each:`,
-  nothingNew: 'Nothing was changed since that revision.',
-  proposed: 'What changed, as far as Towpath can tell. Say it in your own words:',
 } as const;

@@ -191,6 +191,13 @@ describe('the leader', () => {
     expect(changes).toEqual(['Week 2: Wren is changed. A cool-down.']);
   });
 
+  it('UI-28 when nothing changed since, that is said, with a way to send the same again', async () => {
+    await toSending({ keys: THERE, sent: { [SENT.id]: SENT } });
+    expect(await screen.findByText(words.unchanged(1), { exact: false })).toBeDefined();
+    await user.click(await screen.findByRole('link', { name: /^Send .* again$/ }));
+    expect(here()).toBe(`/lead/sent/${SENT.id}`);
+  });
+
   it('UI-27 a local address is said to be one; an unsigned copy needs no keys', async () => {
     await toSending({
       keys: { name: 'none' },

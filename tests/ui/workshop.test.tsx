@@ -224,6 +224,9 @@ describe('title, dates, groups', () => {
     const app = show('/lead/sheet-1/details', { sheets: [LOOP] });
     await user.click(await button(details.remove('Wren')));
     expect((await sheetNow(app)).groups).toHaveLength(LOOP.groups.length - 1);
+    // The focus is not lost with the button: it goes to the group that is first now.
+    const [, second] = LOOP.groups;
+    expect((document.activeElement as HTMLInputElement).value).toBe(second?.name);
     await user.click(await button(desk.undo));
     expect(await sheetNow(app)).toEqual(LOOP);
     await user.click(await link(details.onward));

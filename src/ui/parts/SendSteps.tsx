@@ -1,7 +1,8 @@
 import { useId, useState } from 'react';
+import { Link } from 'wouter';
 import type { ExchangeProblem, KeyProblem, Sending } from '../../app/exchange-contract.ts';
 import { exchangeProblem, keyProblem } from '../../copy/exchange.ts';
-import { sending as words } from '../../copy/lead.ts';
+import { lead, sending as words } from '../../copy/lead.ts';
 import { type ExchangeCode, KEY_CODES } from '../../domain/exchange/problem.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import type { Result } from '../../domain/result.ts';
@@ -11,8 +12,10 @@ import { Screen } from './Screen.tsx';
 
 interface StepsProps {
   readonly programme: Programme;
-  /** A first wording of what changed since the last revision. */
+  /** A first wording of what changed since the last revision; empty: nothing did. */
   readonly proposed: string;
+  /** Where the last revision is shown again as it went. */
+  readonly again: string;
   readonly back: { readonly href: string; readonly name: string };
   readonly onSending: (sending: Sending) => void;
 }
@@ -26,7 +29,7 @@ const said = (problem: ExchangeProblem | KeyProblem): string =>
     : exchangeProblem(problem as ExchangeProblem & { code: ExchangeCode });
 
 /** Keys and their backup first, then signing; or a copy without a signature. */
-export function SendSteps({ programme, proposed, back, onSending }: StepsProps) {
+export function SendSteps({ programme, proposed, again, back, onSending }: StepsProps) {
   const store = useApp().publishing;
   const keys = usePublishing((p) => p.keys);
   const [problem, setProblem] = useState('');
@@ -47,6 +50,7 @@ export function SendSteps({ programme, proposed, back, onSending }: StepsProps) 
         <Publish
           programme={programme}
           proposed={proposed}
+          again={again}
           busy={busy}
           onPublish={(change) =>
             void run(store.getState().publish(programme.text, change || undefined))
@@ -73,14 +77,12 @@ export function SendSteps({ programme, proposed, back, onSending }: StepsProps) 
   );
 }
 
-interface PublishProps {
-  readonly programme: Programme;
-  readonly proposed: string;
+interface PublishProps extends Pick<StepsProps, 'programme' | 'proposed' | 'again'> {
   readonly busy: boolean;
   readonly onPublish: (change: string) => void;
 }
 
-function Publish({ programme, proposed, busy, onPublish }: PublishProps) {
+function Publish({ programme, proposed, again, busy, onPublish }: PublishProps) {
   const before = usePublishing((p) => p.sent[programme.id]);
   const [change, setChange] = useState(proposed);
   const id = useId();
@@ -95,7 +97,14 @@ function Publish({ programme, proposed, busy, onPublish }: PublishProps) {
       <p>{words.publishHelp}</p>
       {before !== undefined && (
         <>
-          <p>{words.before(before.revision)}</p>
+          {proposed === '' ? (
+            <p>
+              {words.unchanged(before.revision)}{' '}
+              <Link href={again}>{lead.again(programme.title)}</Link>
+            </p>
+          ) : (
+            <p>{words.before(before.revision)}</p>
+          )}
           <div className="field">
             <label htmlFor={id}>{words.change}</label>
             <textarea

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { details as words } from '../../copy/workshop.ts';
 import type { Group } from '../../domain/programme/programme.ts';
 import { LIMITS } from '../../domain/programme/shape.ts';
@@ -8,11 +8,18 @@ import { useEdit } from './workshop-context.tsx';
 /** The groups in their order, which is also the order in which the voice numbers them. */
 export function GroupList({ groups }: { groups: readonly Group[] }) {
   const edit = useEdit();
+  const list = useRef<HTMLUListElement>(null);
+  const remove = (id: string, n: number) => {
+    edit({ kind: 'remove-group', id });
+    // The button that was pressed is gone: the group beside it is next.
+    const beside = list.current?.children[n === 0 ? 1 : n - 1];
+    beside?.querySelector<HTMLElement>('input')?.focus();
+  };
   return (
     <section className="stack rule">
       <h2>{words.groups}</h2>
       <p className="soft">{words.groupsHelp}</p>
-      <ul className="stack">
+      <ul className="stack" ref={list}>
         {groups.map(({ id, name, for: who }, n) => (
           <li key={id} className="card">
             <LineField
@@ -48,11 +55,7 @@ export function GroupList({ groups }: { groups: readonly Group[] }) {
                 </button>
               )}
               {groups.length > 1 && (
-                <button
-                  type="button"
-                  className="text-button"
-                  onClick={() => edit({ kind: 'remove-group', id })}
-                >
+                <button type="button" className="text-button" onClick={() => remove(id, n)}>
                   {words.remove(name)}
                 </button>
               )}

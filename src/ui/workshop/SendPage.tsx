@@ -9,7 +9,7 @@ import type { ProgrammeProblem } from '../../domain/programme/problem.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { SendSheet } from '../parts/SendSheet.tsx';
 import { SendSteps } from '../parts/SendSteps.tsx';
-import { cellAt, deskAt, pageAt, weekAt } from './addresses.ts';
+import { cellAt, deskAt, pageAt, sentAt, weekAt } from './addresses.ts';
 import { useChangeLine } from './use-sent.ts';
 import { placeOfPath } from './warning-place.ts';
 import { useSheet, useWorkshopStore } from './workshop-context.tsx';
@@ -32,6 +32,7 @@ export function SendPage() {
       key={proposed}
       programme={file.value}
       proposed={proposed}
+      again={sentAt(open.sheet.id)}
       back={toDesk}
       onSending={setSending}
     />
