@@ -175,6 +175,10 @@ describe('the table', () => {
     await user.click(await link(desk.before(desk.week(1))));
     expect(here()).toBe('/lead/sheet-1/1/curlew/1');
     expect(document.activeElement?.textContent).toBe(desk.cell(1, 'Curlew', 1, 1));
+    await user.click(await button(cellWords.addSession));
+    await user.click(await link(desk.after(week.session(2))));
+    expect(here()).toBe('/lead/sheet-1/1/curlew/2');
+    expect(await link(desk.before(week.session(1)))).toBeDefined();
   });
 });
 

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
-import { desk as words } from '../../copy/workshop.ts';
+import { week as ofWeek, desk as words } from '../../copy/workshop.ts';
+import { cellAt as cellOf } from '../../domain/workshop/places.ts';
 import type { CellPlace } from '../../domain/workshop/sheet.ts';
 import { cellAt, hearAt } from './addresses.ts';
 import { CellEditor } from './CellEditor.tsx';
@@ -42,15 +43,18 @@ export function CellPanel({ open, at }: { open: OpenSheet; at: CellPlace }) {
 function Neighbours({ open: { key, sheet }, at }: { open: OpenSheet; at: CellPlace }) {
   const column = sheet.groups.findIndex(({ id }) => id === at.group);
   const beside = [
+    { place: { ...at, session: at.session - 1 }, isBefore: true },
+    { place: { ...at, session: at.session + 1 }, isBefore: false },
     { place: { ...at, week: at.week - 1, session: 0 }, isBefore: true },
     { place: { ...at, week: at.week + 1, session: 0 }, isBefore: false },
     { place: { ...at, group: sheet.groups[column - 1]?.id ?? '', session: 0 }, isBefore: true },
     { place: { ...at, group: sheet.groups[column + 1]?.id ?? '', session: 0 }, isBefore: false },
-  ].filter(({ place }) => sheet.weeks[place.week]?.sessions[place.group]?.[0] !== undefined);
-  const said = (place: CellPlace): string =>
-    place.week === at.week
-      ? (sheet.groups.find(({ id }) => id === place.group)?.name ?? '')
-      : words.week(place.week + 1);
+  ].filter(({ place }) => cellOf(sheet, place) !== undefined);
+  const said = (place: CellPlace): string => {
+    if (place.week !== at.week) return words.week(place.week + 1);
+    if (place.group === at.group) return ofWeek.session(place.session + 1);
+    return sheet.groups.find(({ id }) => id === place.group)?.name ?? '';
+  };
   return (
     <nav className="row" aria-label={words.table}>
       {beside.map(({ place, isBefore }) => (

@@ -163,7 +163,8 @@ const CellLink = memo(function CellLink(props: CellLinkProps) {
         <>
           <Strip timeline={timeline} height={40} of={longest} label={stripInWords(plan)} />
           <span className="small figures">
-            <b>{minutes(timeline.total)}</b> {words.main(minutes(lengthOfPart(timeline, 'main')))}
+            <b>{minutes(timeline.total)}</b>{' '}
+            <span>{words.main(minutes(lengthOfPart(timeline, 'main')))}</span>
           </span>
         </>
       )}
