@@ -138,19 +138,26 @@ export async function takeAdvice(page: Page, action: keyof typeof advice.yes): P
   await page.getByText(advice.decide).waitFor({ state: 'detached' });
 }
 
-/** The first row of each plot's numbers: the latest week, or the latest session. By its title. */
-export async function latestNumbers(page: Page): Promise<Readonly<Record<string, string>>> {
+/** The rows of each plot's numbers by its title, the latest week or session first. */
+export async function numbersOn(page: Page): Promise<Readonly<Record<string, readonly string[]>>> {
   await go(page, '/back');
   await page.locator('.plot').first().waitFor();
-  return page.evaluate(() =>
-    Object.fromEntries(
-      [...document.querySelectorAll('.plot')].map((plot) => {
-        const row = plot.querySelector('table tbody tr');
-        const cells = [...(row?.children ?? [])].map((cell) => cell.textContent ?? '');
-        return [plot.querySelector('h2')?.textContent ?? '', cells.join(' | ')];
-      }),
-    ),
-  );
+  return page.evaluate(() => {
+    const textOf = (row: Element): string =>
+      [...row.children].map((cell) => cell.textContent ?? '').join(' | ');
+    return Object.fromEntries(
+      [...document.querySelectorAll('.plot')].map((plot) => [
+        plot.querySelector('h2')?.textContent ?? '',
+        [...(plot.querySelector('table')?.querySelectorAll('tbody tr') ?? [])].map(textOf),
+      ]),
+    );
+  });
+}
+
+/** The latest week of each plot's numbers, or the latest session, by the plot's title. */
+export async function latestNumbers(page: Page): Promise<Readonly<Record<string, string>>> {
+  const all = Object.entries(await numbersOn(page));
+  return Object.fromEntries(all.map(([title, [latest = '']]) => [title, latest]));
 }
 
 /** Days of the list of sessions as it stands, newest first. */
