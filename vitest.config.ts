@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const MINUTE = 60_000;
 
 /** Journeys that keep a processor busy. Beside them nobody can say when a sound was heard. */
-const BUSY = ['paper', 'screens', 'exchange', 'keyboard', 'first-load', 'six-weeks'].map(
+const BUSY = ['paper', 'screens', 'exchange', 'keyboard', 'first-load', 'six-weeks', 'dates'].map(
   (name) => `tests/journeys/${name}*.test.ts`,
 );
 
@@ -92,6 +92,8 @@ export default defineConfig({
           testTimeout: 8 * MINUTE,
           hookTimeout: 4 * MINUTE,
           maxWorkers: 2,
+          // Its own, because projects of one group must have as many workers.
+          sequence: { groupOrder: 1 },
         },
       },
     ],

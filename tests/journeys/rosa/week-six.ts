@@ -1,8 +1,10 @@
 /** Week 6: a new phone, the day of the event, and what the leader is told. */
+import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { byHand } from '../../../src/copy/by-hand.ts';
 import { records } from '../../../src/copy/records.ts';
 import { tell } from '../../../src/copy/tell.ts';
+import { welcome } from '../../../src/copy/welcome.ts';
 import type { Leader } from '../../drivers/browser/leader.ts';
 import { look } from '../../drivers/browser/six-weeks-look.ts';
 import { button, go } from '../../drivers/browser/visit.ts';
@@ -20,6 +22,14 @@ import {
 import { openAnswer } from '../../drivers/exchange/open-answer.ts';
 import { LONDON, numbers, SHIN, TOKYO } from './common.ts';
 
+/** Every session with all that was said of it, as the page of records gives it out. */
+async function tableOf(page: Page): Promise<string> {
+  await button(page, records.csv).click();
+  const { name, text } = await lastFile(page);
+  expect(name).toMatch(/\.csv$/);
+  return text;
+}
+
 /** A new phone between two sessions: what the old one had, once, however often it is taken in. */
 export async function weekSix(rosa: Phone, next: Phone): Promise<void> {
   await rosa.wake('2027-04-06T20:00+01:00', LONDON);
@@ -31,14 +41,15 @@ export async function weekSix(rosa: Phone, next: Phone): Promise<void> {
   const before = { days: await daysDone(rosa.page), advice: await adviceOn(rosa) };
   await go(rosa.page, '/records');
   await look(rosa.page, '6-records');
+  const table = await tableOf(rosa.page);
   await button(rosa.page, records.saveBackup).click();
   const { name, text } = await lastFile(rosa.page);
 
   const { page } = next;
   await next.wake('2027-04-08T10:00+01:00', LONDON);
   next.programme = rosa.programme;
+  await page.getByRole('link', { name: welcome.backup }).click();
   const choose = async (): Promise<void> => {
-    await go(page, '/records');
     const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
     await page.getByLabel(records.choose).setInputFiles(file);
     await page.getByRole('heading', { name: records.previewTitle }).waitFor();
@@ -50,10 +61,12 @@ export async function weekSix(rosa: Phone, next: Phone): Promise<void> {
   await next.wake('2027-04-08T10:05+01:00', LONDON);
   expect(await daysDone(page)).toEqual(before.days);
   expect(await adviceOn(next)).toEqual(before.advice);
+  await go(page, '/records');
+  expect(await tableOf(page)).toBe(table);
   await choose();
   await page.getByText(records.nothingNew).waitFor();
   expect(await button(page, records.take).count()).toBe(0);
-  expect(await daysDone(page)).toEqual(before.days);
+  expect(await tableOf(page)).toBe(table);
 
   await next.wake('2027-04-09T19:00+01:00', LONDON);
   await wasThere(next, [4, 2]);
