@@ -102,7 +102,7 @@ journey(
     const told = [...text.matchAll(/^- (\w+, \d+ March) 2027, (\d\d:\d\d)\./gm)];
     expect(told.map(([, day, time]) => `${day} ${time}`)).toEqual([
       'Mon, 15 March 09:00',
-      'Sun, 14 March 20:00',
+      'Sun, 14 March 19:57',
       'Sat, 27 March 23:50',
       'Sun, 28 March 00:50',
     ]);
