@@ -211,6 +211,8 @@ export const advice = {
     rest: 'I will rest',
     stop: 'I will ask',
   } satisfies Readonly<Record<Action, string>>,
+  takeBack: 'Take this back',
+  comeBack: (week: number): string => `Come back in week ${week}`,
   asked: 'I have asked, and may go on',
   askedHelp: 'Only after a doctor, or for a niggle a physiotherapist, has said yes.',
   askedTomorrow: 'Once a doctor has said yes, you can say so here, from tomorrow on.',

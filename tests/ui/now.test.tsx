@@ -228,7 +228,7 @@ describe('a pause and the way back', () => {
     expect(
       screen.getByText(/^Welcome back after a while: 13 days without a session/),
     ).toBeDefined();
-    await user.click(screen.getByRole('button', { name: advice.yes.repeat }));
+    await user.click(screen.getByRole('button', { name: advice.comeBack(1) }));
     expect(followedLast(app)).toMatchObject({ decisions: [{ on: on(3, 5), why: 're-entry' }] });
   });
 });
@@ -262,6 +262,17 @@ describe('advice', () => {
     });
     expect(await screen.findByText(/^Group Dunlin/)).toBeDefined();
     expect(document.activeElement?.textContent).toBe(words.title);
+  });
+
+  it('UI-44 what was decided for a day to come is not proposed again, and can be taken back', async () => {
+    const hard = [one(on(1, 1), { effort: 7 }), one(on(1, 3), { effort: 7 }, 1, 2)];
+    const app = await onDay(on(1, 5), { entries: hard });
+    await user.click(screen.getByRole('button', { name: advice.yes.repeat }));
+    expect(followedLast(app)).toMatchObject({ decisions: [{ on: on(2, 1), week: 1 }] });
+    expect(screen.queryByRole('button', { name: advice.yes.repeat })).toBeNull();
+    await user.click(screen.getByRole('button', { name: advice.takeBack }));
+    expect(followedLast(app)).toMatchObject({ decisions: [] });
+    expect(screen.getByRole('button', { name: advice.yes.repeat })).toBeDefined();
   });
 
   it('UI-44 what was decided for a day to come is said, and the next session is that one', async () => {

@@ -15,11 +15,12 @@ import {
   reEntryMove,
   repeatMove,
   stepUpMove,
+  weekNow,
 } from './moves.ts';
 import { nowIn } from './now.ts';
 import { restOn } from './rest.ts';
 import { rule } from './rules.ts';
-import type { Situation } from './situation.ts';
+import { enoughOf, type Situation } from './situation.ts';
 
 export interface Advice {
   readonly action: Action;
@@ -47,8 +48,20 @@ function timeFindings(situation: Situation, course: Course): readonly Finding[] 
   const thin = thinWeek(situation, course);
   // A decision of this week or the last has answered for the week that was thin.
   const isAnswered = lastDecision !== undefined && lastDecision.day >= monday - 7;
-  const isThin = thin !== undefined && !isAnswered && !reEntry && !isEventNear(situation, today);
+  const isThin =
+    thin !== undefined &&
+    !isAnswered &&
+    !reEntry &&
+    !isEventNear(situation, today) &&
+    !hasEnough(situation, course);
   return [...awayFinding(reEntry), ...(isThin ? [finding('thin-week', thin)] : [])];
+}
+
+/** This week has its fewest sessions already: that answers for a thin one before it. */
+function hasEnough(situation: Situation, course: Course): boolean {
+  const week = situation.programme.weeks[weekNow(situation, course) - 1];
+  const done = course.done.filter(({ day }) => day >= course.monday).length;
+  return done >= enoughOf(week, situation.group);
 }
 
 function isEventNear({ programme }: Situation, today: number): boolean {
@@ -126,9 +139,12 @@ export function adviceFor(situation: Situation, rating: RatingWay = 'at-the-end'
   ];
   const steady = steadyFinding(situation, course, rating);
   const found = seen.length > 0 && steady.code !== 'through' ? seen : [...seen, steady];
-  const [because = steady, ...also] = [...found].sort(
+  const [because = steady, ...others] = [...found].sort(
     (a, b) => severityOf(b.code) - severityOf(a.code),
   );
+  // Beside a sign nothing is said that would explain it away.
+  const isSign = because.code === 'warning-sign';
+  const also = others.filter(({ code }) => !isSign || severityOf(code) >= severityOf('hard-days'));
   const move = moveFor(situation, course, because);
   return {
     action: LEADS_TO[because.code],

@@ -17,6 +17,12 @@ export const decide = (following: Following, decision: Decision): Following => (
   decisions: [...following.decisions.filter(({ on }) => on < decision.on), decision],
 });
 
+/** Without what was decided for a day. What it had taken the place of does not come back. */
+export const undecide = (following: Following, { on }: Pick<Decision, 'on'>): Following => ({
+  ...following,
+  decisions: following.decisions.filter((each) => each.on !== on),
+});
+
 /** Week 1 from this Monday on. @param monday ISO 8601 */
 export const startOn = (following: Following, monday: string): Following => ({
   ...following,

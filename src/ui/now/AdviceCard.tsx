@@ -1,8 +1,9 @@
 import { adviceSaid, findingSeen, advice as words } from '../../copy/advice.ts';
 import type { Advice } from '../../domain/advice/advice.ts';
-import { decide, followingOf } from '../../domain/advice/decide.ts';
+import { decide, followingOf, undecide } from '../../domain/advice/decide.ts';
 import { askedMove, type Move } from '../../domain/advice/moves.ts';
 import type { Situation } from '../../domain/advice/situation.ts';
+import type { Decision } from '../../domain/log/following.ts';
 import { useApp } from '../app-context.tsx';
 
 interface AdviceProps {
@@ -20,11 +21,18 @@ export function AdviceCard({ situation, advice, brief = false, onDecided }: Advi
   const { programme, group } = situation;
   const { groups } = programme;
   const said = adviceSaid(advice, groups);
-  const { move, decided } = advice;
+  const { move, decided, because } = advice;
   const take = async (wanted: Move) => {
     const before = situation.following ?? followingOf(programme.id);
     await following.getState().change(decide(before, wanted));
     if (wanted.group !== group) await programmes.getState().chooseGroup(programme.id, wanted.group);
+    onDecided();
+  };
+  const isTaken =
+    decided?.why === move?.why && decided?.week === move?.week && decided?.group === move?.group;
+  const takeBack = async (was: Decision) => {
+    const before = situation.following ?? followingOf(programme.id);
+    await following.getState().change(undecide(before, was));
     onDecided();
   };
   const nameOf = (id: string): string => groups.find((each) => each.id === id)?.name ?? id;
@@ -33,14 +41,21 @@ export function AdviceCard({ situation, advice, brief = false, onDecided }: Advi
       <h2 id="advice">{said.title}</h2>
       {!brief && said.why.map((line) => <p key={line}>{line}</p>)}
       {decided !== undefined && (
-        <p>{words.decided(decided.on, decided.week, nameOf(decided.group))}</p>
+        <>
+          <p>{words.decided(decided.on, decided.week, nameOf(decided.group))}</p>
+          <div className="row">
+            <button type="button" className="button" onClick={() => void takeBack(decided)}>
+              {words.takeBack}
+            </button>
+          </div>
+        </>
       )}
-      {move !== undefined && (
+      {move !== undefined && !isTaken && (
         <>
           <p className="soft">{words.decide}</p>
           <div className="row">
             <button type="button" className="button" onClick={() => void take(move)}>
-              {words.yes[advice.action]}
+              {because.code === 'away' ? words.comeBack(move.week) : words.yes[advice.action]}
             </button>
           </div>
         </>

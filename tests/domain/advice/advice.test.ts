@@ -189,6 +189,13 @@ describe('warning signs', () => {
     expect(of(on(5, 6), [sign(2, 2), ...since]).move).toBeUndefined();
   });
 
+  it('ADV-3 nothing is said beside it that would explain it away', () => {
+    const hard = { ...sign(2, 2), feeling: { effort: 9, warningSign: true } };
+    const { because, also } = of(WEDNESDAY, [felt(1, 2), felt(1, 5), hard]);
+    expect(because.code).toBe('warning-sign');
+    expect(also).toEqual([]);
+  });
+
   it('ADV-3 it counts in whichever programme it was felt', () => {
     const other = { ...sign(2, 2), programme: { ...UNDATED, id: 'other' } };
     expect(of(WEDNESDAY, [other]).action).toBe('stop');
@@ -311,6 +318,10 @@ describe('days and the event', () => {
     const advice = of(on(3, 1), thin);
     expect(advice.because).toEqual({ code: 'thin-week', detail: { done: 1, min: 2, week: 2 } });
     expect(advice.move).toEqual({ on: on(3, 1), week: 2, group: 'curlew', why: 'repeat' });
+    // Its change of mind is a week with two sessions, and this one has them.
+    const [one, two] = [felt(3, 1), felt(3, 3)];
+    expect(of(on(3, 4), [...thin, one]).because.code).toBe('thin-week');
+    expect(of(on(3, 4), [...thin, one, two]).action).toBe('go-on');
     expect(of(on(2, 1), [felt(1, 5)]).action).toBe('go-on');
     expect(of(on(3, 1), thin, { following: decided('go-on', on(3, 1), 3) }).action).toBe('go-on');
     const near = [felt(3, 2), felt(3, 5), felt(4, 6)];
