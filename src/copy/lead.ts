@@ -13,6 +13,8 @@ export const lead = {
   wholeFile: 'The file',
   tooLarge: 'The file is larger than a programme can be (256 KiB).',
   unreadable: 'The phone could not read the file.',
+  asSent:
+    'This is a programme as people receive it, and it can be looked at under “Open a link, a code or a message”. To write on, open the .json file that you saved; what was sent from this phone stands below.',
 } as const;
 
 export const leaderKeys = {

@@ -106,6 +106,12 @@ describe('the leader', () => {
     expect(screen.getByText('title')).toBeDefined();
   });
 
+  it('UI-25 the file that people receive is not called damaged when it is opened to write on', async () => {
+    show('/lead');
+    await pick(SENDING.text);
+    expect(await screen.findByText(lead.asSent)).toBeDefined();
+  });
+
   it('UI-26 publishing asks for keys with a backup first, and passes the passphrase on', async () => {
     const app = await toSending({ keys: { name: 'none' } });
     expect(await screen.findByText(leaderKeys.why)).toBeDefined();

@@ -116,6 +116,9 @@ function Item({ item: { key, sheet, changedAt } }: { item: ShelfItem }) {
   );
 }
 
+/** A message or a .txt file with its link, which is no programme file and not damaged either. */
+const AS_SENT = /^[^{]*#\/join\//;
+
 function Begin({ onTrouble }: { onTrouble: (trouble: Trouble) => void }) {
   const store = useWorkshopStore();
   const [, go] = useLocation();
@@ -124,6 +127,7 @@ function Begin({ onTrouble }: { onTrouble: (trouble: Trouble) => void }) {
     if (file.size > PROGRAMME_MAX_BYTES) return onTrouble({ ...NO_TROUBLE, said: lead.tooLarge });
     const text = await file.text().catch(() => undefined);
     if (text === undefined) return onTrouble({ ...NO_TROUBLE, said: lead.unreadable });
+    if (AS_SENT.test(text)) return onTrouble({ ...NO_TROUBLE, said: lead.asSent });
     const made = await store.getState().createFromFile(text);
     if (made.ok) return go(deskAt(made.value));
     onTrouble({ said: '', problems: made.error });
