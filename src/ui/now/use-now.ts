@@ -1,5 +1,4 @@
 import { useCallback, useSyncExternalStore } from 'react';
-import { useStore } from 'zustand';
 import { type Advice, adviceFor } from '../../domain/advice/advice.ts';
 import { type Now, nowOf } from '../../domain/advice/now.ts';
 import type { Situation } from '../../domain/advice/situation.ts';
@@ -8,7 +7,7 @@ import type { LogEntry } from '../../domain/log/entry.ts';
 import type { Following } from '../../domain/log/following.ts';
 import { localDate } from '../../domain/log/local-date.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
-import { useApp, useLog, useSettings } from '../app-context.tsx';
+import { useApp, useFollowing, useLog, useSettings } from '../app-context.tsx';
 import { latest } from './latest.ts';
 
 const LOOK_AGAIN_MS = 60_000;
@@ -48,7 +47,7 @@ const adviceOn = latest(adviceFor);
 /** All that advice looks at, for a person in a group of a programme. */
 export function useSituation(programme: Programme, group: string): Situation {
   const entries = useLog((l) => l.entries);
-  const following = useStore(useApp().following, (f) => f.following[programme.id]);
+  const following = useFollowing((f) => f.following[programme.id]);
   return situationOf(programme, group, entries, useToday(), following);
 }
 
