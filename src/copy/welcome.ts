@@ -3,6 +3,7 @@ export const welcome = {
   what: 'Towpath tells you when to walk and when to run, so that the phone can stay in your pocket. Afterwards it asks how hard that was.',
   how: 'No account, no signal needed: it all stays on this phone.',
   programmes: 'Programmes on this phone',
+  which: 'Which one today?',
   by: (leader: string): string => `Led by ${leader}`,
   weeks: (count: number, groups: number): string =>
     `${count} ${count === 1 ? 'week' : 'weeks'}, ${groups} ${groups === 1 ? 'group' : 'groups'}`,

@@ -7,9 +7,10 @@ import { findGroupCopy as find } from '../../src/copy/find-group.ts';
 import { groups } from '../../src/copy/groups.ts';
 import { nowCopy as words } from '../../src/copy/now.ts';
 import { weeks } from '../../src/copy/weeks.ts';
+import { welcome } from '../../src/copy/welcome.ts';
 import type { Feeling, LogEntry } from '../../src/domain/log/entry.ts';
 import { did, followed, on } from '../domain/advice/people.ts';
-import { DEMO, type FakeApp, type FakeOptions } from '../drivers/fake-app.ts';
+import { DEMO, type FakeApp, type FakeOptions, viewAt } from '../drivers/fake-app.ts';
 import { askedFor, here, show, user } from './show.tsx';
 
 const ON_THE_DAY = {
@@ -83,6 +84,29 @@ describe('what is next', () => {
     await onDay(on(9, 1), { entries: [one(on(6, 6), {}, 6, 1), one(on(6, 4), {}, 6, 2)] });
     expect(screen.getByText(words.through)).toBeDefined();
     expect(screen.queryByRole('link', { name: weeks.open })).toBeNull();
+  });
+});
+
+describe('several programmes', () => {
+  it('NOW-11 the first page asks which one, and says of each what is next', async () => {
+    const other = { ...DEMO, id: 'other', title: 'Round the reed beds' };
+    show('/start', {
+      ...ON_THE_DAY,
+      now: utc(on(1, 2)),
+      programmes: { programmes: [DEMO, other] },
+      chosen: { [DEMO.id]: 'curlew', other: 'wren' },
+      entries: [one(on(1, 1))],
+    });
+    expect(await screen.findByRole('heading', { name: welcome.which })).toBeDefined();
+    // Curlew did its first session on Monday; nobody did one of the other programme yet.
+    expect(await screen.findByText(/Week 1, session 2, 31 min/)).toBeDefined();
+    expect(await screen.findByText(/Week 1, session 1, 31 min/)).toBeDefined();
+  });
+
+  it('NOW-11 with one programme nothing is asked', async () => {
+    show('/start', { ...ON_THE_DAY, now: utc(on(1, 2)) });
+    await screen.findByText(/Week 1, session 1, 31 min/);
+    expect(screen.queryByRole('heading', { name: welcome.which })).toBeNull();
   });
 });
 
@@ -413,8 +437,17 @@ describe('a start of one’s own, and weeks', () => {
 });
 
 describe('the page of a session', () => {
+  const choice = { programmeId: DEMO.id, groupId: 'curlew', week: 1, session: 2 };
   const open = (entries: readonly LogEntry[]) =>
-    show(`${PAGE}/1/2`, { ...ON_THE_DAY, now: utc(on(1, 3)), entries: [...entries] });
+    show(`${PAGE}/1/2`, {
+      ...ON_THE_DAY,
+      now: utc(on(1, 3)),
+      entries: [...entries],
+      settings: { cautionsReadOn: on(1, 1), pocketCheckSkipped: true },
+      view: viewAt(choice, 0, { state: 'ready' }),
+    });
+  const isAsked = async () =>
+    (await screen.findByRole('button', { name: before.start })).classList.contains('primary');
   const alarm = () => screen.queryByRole('region', { name: 'Stop and ask' });
 
   it('NOW-13 a warning sign is said above the session too, with what follows from it', async () => {
@@ -422,11 +455,13 @@ describe('the page of a session', () => {
     const title = await screen.findByRole('heading', { name: 'Stop and ask' });
     expect(within(alarm() as HTMLElement).getByText(/until a doctor has said yes/)).toBeDefined();
     expect(isAbove(title, screen.getByText(before.coming))).toBe(true);
+    expect(await isAsked()).toBe(false);
   });
 
   it('NOW-13 where nothing is in the way, nothing of it is said', async () => {
     open([one(on(1, 1), { effort: 5 })]);
     await screen.findByText(before.coming);
     expect(alarm()).toBeNull();
+    expect(await isAsked()).toBe(true);
   });
 });

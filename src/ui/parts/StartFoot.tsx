@@ -12,11 +12,13 @@ interface StartFootProps {
   /** Getting ready failed; `onRetry` tries it again. */
   readonly failed: boolean;
   readonly onRetry: () => void;
+  /** Something comes before any session: Start is there, and does not ask to be pressed. */
+  readonly waits?: boolean;
 }
 
 /** The one decision of the session's page. */
 export function StartFoot(props: StartFootProps) {
-  const { choice, medium, silent, failed, onSilent, onRetry } = props;
+  const { choice, medium, silent, failed, onSilent, onRetry, waits = false } = props;
   const settings = useSettings((s) => s);
   const pack = usePack((p) => p.pack);
   const state = useSession((s) => (isFor(s.view.choice, choice) ? s.view.state : 'composing'));
@@ -28,6 +30,7 @@ export function StartFoot(props: StartFootProps) {
       silent={silent || medium === 'screen'}
       onSilent={onSilent}
       onRetry={onRetry}
+      waits={waits}
     />
   );
 }
@@ -44,9 +47,10 @@ interface StepProps {
   readonly silent: boolean;
   readonly onSilent: () => void;
   readonly onRetry: () => void;
+  readonly waits: boolean;
 }
 
-function Step({ step, silent, onSilent, onRetry }: StepProps) {
+function Step({ step, silent, onSilent, onRetry, waits }: StepProps) {
   const app = useApp();
   const detour = useDetour();
   switch (step.name) {
@@ -111,16 +115,26 @@ function Step({ step, silent, onSilent, onRetry }: StepProps) {
       return <Waiting>{before.composing}</Waiting>;
     case 'start':
       return (
-        <Primary onClick={() => app.session.getState().start()}>
+        <Primary calm={waits} onClick={() => app.session.getState().start()}>
           {silent ? before.startSilent : before.start}
         </Primary>
       );
   }
 }
 
-function Primary({ onClick, children }: { onClick: () => void; children: string }) {
+interface PrimaryProps {
+  readonly onClick: () => void;
+  readonly calm?: boolean;
+  readonly children: string;
+}
+
+function Primary({ onClick, calm = false, children }: PrimaryProps) {
   return (
-    <button type="button" className="button primary wide" onClick={onClick}>
+    <button
+      type="button"
+      className={calm ? 'button wide' : 'button primary wide'}
+      onClick={onClick}
+    >
       {children}
     </button>
   );

@@ -10,6 +10,7 @@ import type { Programme, SessionPlan } from '../../domain/programme/programme.ts
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
 import { useApp, useProgrammes, useSettings } from '../app-context.tsx';
 import { CareFirst } from '../now/CareFirst.tsx';
+import { useNow, useSituation } from '../now/use-now.ts';
 import { Manner, More, Reminders } from '../parts/BeforeMore.tsx';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
@@ -60,6 +61,7 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
   const [failed, setFailed] = useState(false);
   const medium: Medium = silent ? 'screen' : usual;
   const timeline = timelineOf(plan.plan);
+  const { care } = useNow(useSituation(programme, choice.groupId));
 
   const { programmeId, groupId, week, session } = choice;
   const prepare = useCallback(() => {
@@ -82,6 +84,7 @@ function Ready({ choice, programme, plan, sub, target }: ReadyProps) {
           onSilent={() => setSilent(true)}
           failed={failed}
           onRetry={prepare}
+          waits={care !== undefined}
         />
       }
     >

@@ -85,10 +85,7 @@ function Next({ programme, group, finished }: Of) {
       <p className="figures">
         {weeks.totals(minutes(timeline.total), minutes(lengthOfPart(timeline, 'main')))}
       </p>
-      <Link
-        href={`/p/${programme.id}/${next.week}/${next.session}`}
-        className="button primary wide"
-      >
+      <Link href={`/p/${programme.id}/${next.week}/${next.session}`} className="button wide">
         {weeks.open}
       </Link>
     </section>

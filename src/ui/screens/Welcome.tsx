@@ -5,6 +5,7 @@ import { minutes } from '../../copy/times.ts';
 import { welcome } from '../../copy/welcome.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useProgrammes, useReceived } from '../app-context.tsx';
+import { useLater } from '../later.ts';
 import { InstallHint } from '../parts/InstallHint.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
@@ -24,6 +25,7 @@ export function Start() {
 /** What it is in two sentences, the programmes on this phone, a file, and how to keep the app. */
 export function Welcome() {
   const programmes = useProgrammes((p) => p.programmes);
+  const several = useProgrammes((p) => p.programmes.filter((each) => p.chosen[each.id]).length > 1);
   return (
     <Screen title={welcome.title}>
       <div className="stack tight lead">
@@ -31,7 +33,9 @@ export function Welcome() {
         <p className="soft">{welcome.how}</p>
       </div>
       <section className="stack">
-        <h2 className="for-readers">{welcome.programmes}</h2>
+        <h2 className={several ? '' : 'for-readers'}>
+          {several ? welcome.which : welcome.programmes}
+        </h2>
         {programmes.map((programme) => (
           <ProgrammeCard key={programme.id} programme={programme} />
         ))}
@@ -57,6 +61,7 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
   const chosen = useProgrammes((p) => p.chosen[programme.id]);
   const came = useReceived((r) => r.came[programme.id]);
   const group = programme.groups.find((each) => each.id === chosen);
+  const later = useLater();
   return (
     <article className="card">
       <h3 className="big">{programme.title}</h3>
@@ -65,6 +70,7 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
         {welcome.weeks(programme.weeks.length, programme.groups.length)}.
       </p>
       {came !== undefined && <p className="small soft">{cameLine(came, Date.now())}</p>}
+      {later && group && <later.NextLine programme={programme} group={group.id} />}
       <Ladder programme={programme} group={group?.id} />
       <Link
         href={group === undefined ? `/p/${programme.id}/groups` : `/p/${programme.id}`}

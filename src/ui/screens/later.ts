@@ -7,6 +7,7 @@ import '../styles/forms.css';
 import '../styles/exchange.css';
 import '../styles/later.css';
 
+export { NextLine } from '../now/NextLine.tsx';
 export { NowCard } from '../now/NowCard.tsx';
 export { Ways } from '../now/Ways.tsx';
 export { WeekTag } from '../now/WeekTag.tsx';

@@ -11,7 +11,6 @@ import {
 } from '../../../src/copy/now.ts';
 import { reEntryWeek } from '../../../src/domain/advice/course.ts';
 import { nowOf } from '../../../src/domain/advice/now.ts';
-import { whichOf } from '../../../src/domain/advice/which.ts';
 import { historyArb } from './histories.ts';
 import { at, type Did, did, followed, now, on, situation, twice, UNDATED } from './people.ts';
 
@@ -186,15 +185,6 @@ describe('the event, several programmes, decisions', () => {
     expect(now('2027-03-01').event).toEqual({ date: '2027-04-11', days: 41 });
     expect(now('2027-04-11').event?.days).toBe(0);
     expect(now('2027-04-12').event?.days).toBe(-1);
-  });
-
-  it('NOW-11 of several programmes it asks when more than one is open today', () => {
-    const open = { programmeId: 'a', now: now(on(2, 1), twice(1)) };
-    const late = { programmeId: 'b', now: now(on(3, 1)) };
-    const over = { programmeId: 'c', now: now(on(7, 1), twice(1, 2, 3, 4, 5, 6)) };
-    expect(whichOf([over, late, open])).toEqual({ ask: true, order: [open, late, over] });
-    expect(whichOf([over, open]).ask).toBe(false);
-    expect(whichOf([]).ask).toBe(false);
   });
 
   it('NOW-12 what was decided holds from its day, on the leader’s dates or not', () => {
