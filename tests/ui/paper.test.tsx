@@ -81,7 +81,7 @@ describe('a programme on paper', () => {
     expect(first.getByText('Mon, 1 March 2027 to Sun, 7 March 2027')).toBeDefined();
     expect(first.getByText(/^Find your rhythm/)).toBeDefined();
     expect(first.getByText(paper.effort(effortOfTen(5)))).toBeDefined();
-    expect(first.getByText(/2 to 3 times this week/)).toBeDefined();
+    expect(first.getByText(/2 to 3 sessions/)).toBeDefined();
     expect(first.getByText(/^Towards Heron Loop, 5 km/)).toBeDefined();
     expect(within(page(6)).getByText(/^This week: Heron Loop, 5 km/)).toBeDefined();
   });
