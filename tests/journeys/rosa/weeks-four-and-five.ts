@@ -37,10 +37,10 @@ export async function weekFour(rosa: Phone, imogen: Leader): Promise<void> {
   expect(await adviceOn(rosa)).toEqual({
     title: 'Welcome back',
     lines: [],
-    buttons: [advice.yes.repeat],
+    buttons: [advice.comeBack(2)],
   });
   await look(page, '4-welcome-back');
-  await takeAdvice(page, 'repeat');
+  await button(page, advice.comeBack(2)).click();
   await page.getByText(weeks.session(2, 1)).first().waitFor();
   await rosa.wake('2027-03-23T21:30Z', LONDON);
   await wasThere(rosa, [2, 1]);
