@@ -170,9 +170,13 @@ const TITLES: Readonly<Record<Action, string>> = {
   stop: 'Stop and ask',
 };
 
-/** Where coming back in is called by another name than repeating. */
-const titleOf = ({ action, because }: Advice): string =>
-  because.code === 'away' ? 'Welcome back' : TITLES[action];
+/** Coming back in is more than repeating, and beginning is not going on. */
+const OWN_TITLES: Partial<Readonly<Record<FindingCode, string>>> = {
+  away: 'Welcome back',
+  starting: 'To begin with',
+};
+
+const titleOf = ({ action, because }: Advice): string => OWN_TITLES[because.code] ?? TITLES[action];
 
 /** Advice as it is said: why in two sentences, then what would change it. */
 export interface AdviceSaid {

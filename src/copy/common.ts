@@ -9,7 +9,6 @@ export const common = {
   settings: 'Settings',
   about: 'About',
   cautions: 'Cautions',
-  skipToContent: 'Skip to the page',
   loading: 'One moment.',
   copyFailed: 'The phone did not allow it: mark the text and copy it.',
   notFound: {

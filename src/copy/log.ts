@@ -43,7 +43,5 @@ export const log = {
   active: 'Moving, with repeats and extra minutes',
   effortTitle: 'Effort',
   plan: 'The plan of that day',
-  strip: 'What was covered',
   stripHelp: 'Drawn full: gone through. Dotted: left out.',
-  notThere: 'This session is not in the record of this phone.',
 } as const;

@@ -9,7 +9,6 @@ export const pocket = {
   ],
   start: 'Start the check',
   skip: 'Skip it',
-  skipHelp: 'You can do it later from the settings.',
   runningTitle: 'The check is running',
   runningBody: 'Lock the phone now and put it in your pocket.',
   left: 'left',

@@ -55,9 +55,7 @@ export const running = {
     'This phone cannot store the session just now. It goes on from memory and is written as soon as that works. Keep this page open.',
   silent: 'Without sound: keep this screen on and in view.',
   finishedTitle: 'Done',
-  finishedBody: 'That was the session.',
   endedTitle: 'Ended',
-  endedBody: 'What was done is kept.',
   rate: 'How hard was it?',
   awake: 'Screen kept on',
   notAwake: 'The phone may turn the screen off: touch it now and then.',
@@ -76,7 +74,6 @@ export const wrong = {
   help: 'What to do',
   pain: 'Sharp or growing pain in a joint, bone or muscle: no more running. Walk home if you can, and tell your leader.',
   alright: 'It is all right',
-  alrightHelp: 'Closes this. The session stays on hold until you go on.',
   coolDown: 'Only walk from here',
   end: 'End the session',
 } as const;

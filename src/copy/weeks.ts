@@ -10,7 +10,6 @@ export const weeks = {
   perWeek: (min: number, max: number): string =>
     `${min === max ? min : `${min} to ${max}`} ${max === 1 ? 'session' : 'sessions'}`,
   together: (session: number): string => `Session ${session} is done together.`,
-  same: 'Every session of the week is the same.',
   sessionLink: (n: number): string => `Session ${n}`,
   doneMark: 'done',
   totals: (total: string, main: string): string => `${total} in all, main set ${main}`,

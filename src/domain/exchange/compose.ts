@@ -1,3 +1,4 @@
+import { SENT_KEYS } from '../programme/keys.ts';
 import { isPlainObject } from './own.ts';
 import type { Succession } from './succession.ts';
 
@@ -39,24 +40,10 @@ export function outgoingText(text: string, { revision, keys, change }: Outgoing)
   return JSON.stringify(whole);
 }
 
-const ORDER = [
-  'format',
-  'id',
-  'revision',
-  'title',
-  'language',
-  'startDate',
-  'goal',
-  'leader',
-  'groups',
-  'weeks',
-  'reminders',
-] as const;
-
 /** A key called `__proto__` stays one key among others. */
 function ordered(file: Json): Json {
-  const first = ORDER.filter((key) => Object.hasOwn(file, key));
-  const rest = Object.keys(file).filter((key) => !(ORDER as readonly string[]).includes(key));
+  const first = SENT_KEYS.filter((key) => Object.hasOwn(file, key));
+  const rest = Object.keys(file).filter((key) => !(SENT_KEYS as readonly string[]).includes(key));
   return Object.fromEntries([...first, ...rest].map((key) => [key, file[key]]));
 }
 

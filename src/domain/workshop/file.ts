@@ -1,3 +1,4 @@
+import { SENT_KEYS } from '../programme/keys.ts';
 import type { ProgrammeProblem } from '../programme/problem.ts';
 import type { Programme } from '../programme/programme.ts';
 import { PROGRAMME_FORMAT, readProgramme } from '../programme/read.ts';
@@ -7,20 +8,7 @@ import { cellsOf } from './places.ts';
 import type { Sheet, SheetWeek } from './sheet.ts';
 
 /** What a file says that is either in the sheet or is added when it is sent. */
-const KNOWN: ReadonlySet<string> = new Set([
-  'format',
-  'id',
-  'revision',
-  'title',
-  'language',
-  'startDate',
-  'goal',
-  'leader',
-  'groups',
-  'weeks',
-  'reminders',
-  'change',
-]);
+const KNOWN: ReadonlySet<string> = new Set<string>([...SENT_KEYS, 'change']);
 
 /** Top-level keys that this version does not know, as they stand in the file. */
 function keptOf(text: string): Readonly<Record<string, unknown>> | undefined {
