@@ -103,6 +103,44 @@ describe('sessions on days', () => {
     expect(starts(read(toCalendar(events(planned), STAMP)))).toEqual(expected);
   });
 
+  /** Away every second week from this Monday's on, Monday to Sunday. */
+  const everySecond = (monday: string, weeks: number): PlanWish['pauses'] =>
+    Array.from({ length: weeks }, (_, n) => {
+      const from = (dayOf(monday) ?? 0) + 14 * n;
+      return { from: isoDate(from), to: isoDate(from + 6), why: 'holiday' };
+    });
+
+  it('REC-1 for somebody away every second week they fall where the rule for every second week puts them (11b, 11c)', () => {
+    // 11b, as the RFC prints it: Tuesdays and Thursdays.
+    const b = daysOfRule(
+      '1997-09-02T09:00:00',
+      'FREQ=WEEKLY;INTERVAL=2;COUNT=8;WKST=SU;BYDAY=TU,TH',
+    );
+    expect(b.map((day) => day.slice(5, 10)).join(' ')).toBe(
+      '09-02 09-04 09-16 09-18 09-30 10-02 10-14 10-16',
+    );
+    const inTurn = wish({
+      programme: programmeOf(8, { date: '2099-01-01' }),
+      anchor: { monday: '1997-09-01', week: 1 },
+      pauses: everySecond('1997-09-08', 4),
+    });
+    expect(starts(read(toCalendar(events(inTurn), STAMP)))).toEqual(b);
+
+    // 11c: with Sundays it shows on which day a week begins. Ours begin on Monday.
+    const [monday, sunday] = ['MO', 'SU'].map((first) =>
+      daysOfRule('1997-08-05T09:00:00', `FREQ=WEEKLY;INTERVAL=2;COUNT=4;WKST=${first};BYDAY=TU,SU`),
+    );
+    expect(monday?.map((day) => day.slice(5, 10)).join(' ')).toBe('08-05 08-10 08-19 08-24');
+    expect(sunday?.map((day) => day.slice(5, 10)).join(' ')).toBe('08-05 08-17 08-19 08-31');
+    const sundays = wish({
+      programme: programmeOf(4, { date: '2099-01-01' }),
+      anchor: { monday: '1997-08-04', week: 1 },
+      days: [2, 7],
+      pauses: everySecond('1997-08-11', 2),
+    });
+    expect(starts(read(toCalendar(events(sundays), STAMP)))).toEqual(monday);
+  });
+
   it('REC-1 never more a week than the leader wrote, none on the event’s day, before a day or in a pause', () => {
     const everyDay = wish({ days: [1, 2, 3, 4, 5, 6, 7] });
     const perWeek = new Map<number, number>();
