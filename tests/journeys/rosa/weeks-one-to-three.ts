@@ -44,7 +44,7 @@ export async function findsGroup({ page }: Phone): Promise<void> {
 export async function weekOne(rosa: Phone): Promise<void> {
   const { page } = rosa;
   await rosa.wake('2027-03-01T18:45Z', LONDON);
-  expect(await adviceOn(rosa)).toMatchObject({ title: 'Go on' });
+  expect(await adviceOn(rosa)).toMatchObject({ title: 'To begin with' });
   await go(page, `/p/${rosa.programme}/1/1`);
   await look(page, '1-session');
   await wasThere(rosa, [1, 1]);
