@@ -10,6 +10,7 @@ import type { Programme } from '../domain/programme/programme.ts';
 import type { Gap, LaneName, Medium, Purpose, StateName } from '../domain/session/session.ts';
 import type { Segment, Timeline } from '../domain/timeline/timeline.ts';
 import type { Ms, Percent } from '../domain/units.ts';
+import type { BoardState } from './board-contract.ts';
 import type { PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { Hearing } from './hearing.ts';
 import type { Clock } from './ports.ts';
@@ -265,6 +266,8 @@ export interface App {
   readonly publishing: StoreApi<PublishingState>;
   /** Fetched when a leader first writes; rejects when it cannot be fetched, and may be asked again. */
   readonly workshop: () => Promise<StoreApi<WorkshopState>>;
+  /** What comes back to a leader; fetched as the workshop is. */
+  readonly board: () => Promise<StoreApi<BoardState>>;
   /** Fetched when somebody wants to tell their leader something; rejects and may be asked again. */
   readonly telling: () => Promise<StoreApi<TellState>>;
   /** Calendar, log files, backup and restore; as the workshop, fetched when first asked for. */

@@ -42,6 +42,7 @@ export function createApp(ports: Ports): RunningApp {
     }),
   );
   const workshop = once(async () => (await import('./workshop/workshop.ts')).openWorkshop(ports));
+  const board = once(async () => (await import('./board/board.ts')).openBoard(ports));
   const telling = once(async () =>
     (await import('./tell.ts')).openTelling({ ...ports, programmes, log }),
   );
@@ -84,6 +85,7 @@ export function createApp(ports: Ports): RunningApp {
     received,
     publishing,
     workshop,
+    board,
     telling,
     records,
     clock,

@@ -1,4 +1,5 @@
 import { createStore } from 'zustand/vanilla';
+import type { BoardState } from '../../src/app/board-contract.ts';
 import type {
   App,
   Choice,
@@ -30,6 +31,7 @@ import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
 import type { VoicePack } from '../../src/domain/track/pack.ts';
 import { ms } from '../../src/domain/units.ts';
 import type { Sheet } from '../../src/domain/workshop/sheet.ts';
+import { fakeBoard } from './board/fake-board.ts';
 import { fakePublishing, fakeReceived } from './exchange/fake-stores.ts';
 import {
   memoryTelling,
@@ -112,6 +114,8 @@ export interface FakeOptions {
   readonly sheets?: readonly Sheet[];
   /** Telling the leader is the real one, over a memory. */
   readonly telling?: TellingWish;
+  /** What came back to the leader. */
+  readonly board?: Partial<BoardState>;
 }
 
 export interface FakeApp extends App {
@@ -225,6 +229,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   const publishing = fakePublishing(noted, options.publishing);
   // One promise for all drawings, as the app's own.
   const workshop = Promise.resolve(fakeWorkshop(options.sheets ?? []));
+  const board = Promise.resolve(fakeBoard(noted, options.board));
   const stores = { programmes, settings, pack, session, log, following, device, updates };
   const told = seenByTelling(options.telling?.people);
   let ids = 0;
@@ -239,6 +244,7 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
     received,
     publishing,
     workshop: () => workshop,
+    board: () => board,
     telling: once(() => memoryTelling({ programmes, log }, options.telling ?? {}, told)),
     told,
     records: async () => fakeRecords(noted, options.records),

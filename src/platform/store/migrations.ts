@@ -42,6 +42,14 @@ export const MIGRATIONS: readonly Migration[] = [
       db.createObjectStore('people', { keyPath: 'programmeId' });
     },
   },
+  {
+    name: 'boards',
+    up(db) {
+      db.createObjectStore('heard', { keyPath: 'key' });
+      db.createObjectStore('days', { keyPath: 'key' });
+      db.createObjectStore('boards', { keyPath: 'programmeId' });
+    },
+  },
 ];
 
 export const VERSION = MIGRATIONS.length;

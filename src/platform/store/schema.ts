@@ -3,6 +3,9 @@ import type { Settings } from '../../app/contract.ts';
 import type { Sent } from '../../app/exchange-contract.ts';
 import type { OwnKeys, StoredSheet } from '../../app/exchange-ports.ts';
 import type { StoredProgramme } from '../../app/ports.ts';
+import type { Attendance } from '../../domain/board/attendance.ts';
+import type { Heard } from '../../domain/board/heard.ts';
+import type { BoardSetup } from '../../domain/board/setup.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import type { Following } from '../../domain/log/following.ts';
 import type { Person } from '../../domain/log/person.ts';
@@ -46,6 +49,12 @@ export interface TowpathSchema extends DBSchema {
   following: { key: string; value: Following };
   /** Who the person is to each programme's leader, by programme id. */
   people: { key: string; value: Person };
+  /** What participants told this device's leader, by programme and person. */
+  heard: { key: string; value: Heard };
+  /** Who came to the group, by programme and day. */
+  days: { key: string; value: Attendance };
+  /** What the leader said of a programme's people, by programme id. */
+  boards: { key: string; value: BoardSetup };
 }
 
 export type StoreName = StoreNames<TowpathSchema>;

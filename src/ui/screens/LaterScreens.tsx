@@ -24,6 +24,7 @@ const HearSession = lazy(async () => ({
 }));
 const LookBack = lazy(async () => ({ default: (await import('../back/index.ts')).LookBack }));
 const Event = lazy(async () => ({ default: (await import('../back/index.ts')).Event }));
+const Board = lazy(async () => ({ default: (await import('../board/index.ts')).BoardRoutes }));
 const Workshop = lazy(async () => ({ default: (await import('../workshop/index.ts')).Workshop }));
 
 /** Every address but those of the first pages. */
@@ -44,6 +45,8 @@ export function LaterScreens() {
       <Route path="/done" component={Log} />
       <Route path="/join/:code?" component={Join} />
       <Route path="/lead/*?" component={Workshop} />
+      <Route path="/board/*?" component={Board} />
+      <Route path="/answer/:code?" component={Board} />
       <Route path="/back" component={LookBack} />
       <Route path="/event/:id" component={Event} />
       <Route path="/tell/:id" component={Tell} />

@@ -1,0 +1,4 @@
+/** People by weeks. */
+export function BoardPage() {
+  return null;
+}

@@ -1,0 +1,4 @@
+/** Keeping, handing over and letting go. */
+export function KeepPage() {
+  return null;
+}

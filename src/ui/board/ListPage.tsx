@@ -1,0 +1,4 @@
+/** Who came. */
+export function ListPage() {
+  return null;
+}

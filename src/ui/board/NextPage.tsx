@@ -1,0 +1,4 @@
+/** What comes next week. */
+export function NextPage() {
+  return null;
+}

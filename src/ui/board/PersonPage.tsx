@@ -1,0 +1,4 @@
+/** One person. */
+export function PersonPage() {
+  return null;
+}

@@ -1,0 +1,4 @@
+/** Who needs a word. */
+export function WordsPage() {
+  return null;
+}
