@@ -31,8 +31,8 @@ export function createApp(ports: Ports): RunningApp {
   const publishing = createPublished({ ports: ports.exchange, clock, share: ports.share });
   const session = createLaterSession(ports, { programmes, settings: settings.store, pack, log });
 
-  const records = once(async () =>
-    (await import('./records.ts')).openRecords({
+  const later = once(async () =>
+    (await import('./later-parts.ts')).laterParts({
       ...ports,
       programmes,
       settings,
@@ -40,11 +40,6 @@ export function createApp(ports: Ports): RunningApp {
       following,
       received,
     }),
-  );
-  const workshop = once(async () => (await import('./workshop/workshop.ts')).openWorkshop(ports));
-  const board = once(async () => (await import('./board/board.ts')).openBoard(ports));
-  const telling = once(async () =>
-    (await import('./tell.ts')).openTelling({ ...ports, programmes, log }),
   );
 
   async function load(): Promise<void> {
@@ -84,10 +79,10 @@ export function createApp(ports: Ports): RunningApp {
     updates: ports.updates.store,
     received,
     publishing,
-    workshop,
-    board,
-    telling,
-    records,
+    workshop: async () => (await later()).workshop(),
+    board: async () => (await later()).board(),
+    telling: async () => (await later()).telling(),
+    records: async () => (await later()).records(),
     clock,
     newId: ports.newId,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),
