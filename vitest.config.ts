@@ -4,14 +4,21 @@ import { defineConfig } from 'vitest/config';
 const MINUTE = 60_000;
 
 /** Journeys that keep a processor busy. Beside them nobody can say when a sound was heard. */
-const BUSY = ['paper', 'screens', 'exchange', 'keyboard', 'first-load', 'six-weeks', 'dates'].map(
-  (name) => `tests/journeys/${name}*.test.ts`,
-);
+const BUSY = [
+  'paper',
+  'screens',
+  'exchange',
+  'keyboard',
+  'first-load',
+  'six-weeks',
+  'dates',
+  'hosts',
+].map((name) => `tests/journeys/${name}*.test.ts`);
 
 /**
  * The steps of `npm test`. `unit` and `ui` need Node only; `built`, `journeys` and `pages` need
- * `dist`; `sound`, `voice`, `codes`, `journeys` and `pages` need Debian's decoders, recogniser and
- * browser.
+ * `dist`; `sound`, `voice`, `codes`, `journeys` and `pages` need Debian's decoders, recogniser,
+ * browser and web servers.
  */
 export default defineConfig({
   plugins: [react()],

@@ -1,4 +1,4 @@
-/** The programs from Debian that the checks use: a browser, decoders, encoders, speech tools. */
+/** The programs from Debian that the checks use: a browser, decoders, encoders, speech tools, web servers. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
@@ -15,6 +15,9 @@ const PACKAGES = {
   'pocketsphinx-en-us': '/usr/share/pocketsphinx/model/en-us/en-us/mdef',
   'zbar-tools': '/usr/bin/zbarimg',
   imagemagick: '/usr/bin/convert',
+  'nginx-light': '/usr/sbin/nginx',
+  lighttpd: '/usr/sbin/lighttpd',
+  'lighttpd-mod-deflate': '/usr/lib/lighttpd/mod_deflate.so',
   'fonts-dejavu-core': '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf',
 };
 

@@ -1,28 +1,11 @@
 import { expect } from 'vitest';
 import { common } from '../../src/copy/common.ts';
 import { type Journey, journey, seconds } from '../drivers/browser/journey.ts';
+import { lookForUpdate, nextVersion } from '../drivers/browser/next-version.ts';
 import { button, go, heard, MINUTE, SEVERAL, startOn, visit } from '../drivers/browser/visit.ts';
-import { textOf } from '../drivers/built.ts';
 
-/** Publishes a next version: another page, and a service worker that lists it. */
 function publish({ site }: Journey): void {
-  const listed = /\{[^{}]*"?url"?:"index\.html"[^{}]*\}/;
-  const worker = textOf('sw.js');
-  expect(worker).toMatch(listed);
-  const next = worker.replace(listed, '{"revision":"next","url":"index.html"}');
-  site.replace('/sw.js', next);
-  const page = textOf('index.html');
-  site.replace('/index.html', page.replace('<head>', '<head><meta name="version" content="next">'));
-}
-
-/** The browser asks for a new version, as it does at every opening; settled when one waits. */
-async function lookForUpdate({ page }: Journey): Promise<void> {
-  await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.getRegistration();
-    await registration?.update();
-    while (!registration?.waiting) await new Promise((resolve) => setTimeout(resolve, 100));
-  });
-  await seconds(1);
+  for (const [path, body] of Object.entries(nextVersion())) site.replace(`/${path}`, body);
 }
 
 const isNext = (j: Journey): Promise<boolean> =>
@@ -31,7 +14,7 @@ const isNext = (j: Journey): Promise<boolean> =>
 journey('REAL-13 an update that waits is offered, and taken after a yes', async (j) => {
   await visit(j.page, j.site);
   publish(j);
-  await lookForUpdate(j);
+  await lookForUpdate(j.page);
   await j.page.getByText(common.update.waiting).waitFor();
   await seconds(2);
   expect(await isNext(j)).toBe(false);
@@ -45,7 +28,7 @@ journey(
   async (j) => {
     await startOn(j.page, j.site, MINUTE);
     publish(j);
-    await lookForUpdate(j);
+    await lookForUpdate(j.page);
     const first = await heard(j.page);
     await go(j.page, '/settings');
     await j.page.getByText(common.underWay.title).waitFor();
@@ -73,7 +56,7 @@ journey(
   async (j) => {
     await visit(j.page, j.site);
     publish(j);
-    await lookForUpdate(j);
+    await lookForUpdate(j.page);
     const runner = await j.newTab();
     await startOn(runner, j.site, SEVERAL);
     await seconds(1);
