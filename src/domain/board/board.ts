@@ -77,6 +77,8 @@ export interface PersonRow {
   readonly leftOut: number;
   /** One for every week of the programme. */
   readonly cells: readonly BoardCell[];
+  /** Of weeks that the programme has no more, in the order of time. */
+  readonly elsewhere: readonly BoardSession[];
 }
 
 /** What is known of a group in one week. */

@@ -10,12 +10,16 @@ export interface Grounds {
   /** People whose median gap was at least two points above the target, and below it. */
   readonly harder: number;
   readonly easier: number;
+  /** Of `harder`, those whose gap was at least three points. */
+  readonly muchHarder: number;
   /** People who cut a session short. */
   readonly cutShort: number;
   /** People who had as many sessions as the week asks for at least. */
   readonly enough: number;
+  /** People with a niggle, with a warning sign, and with either. */
   readonly niggles: number;
   readonly signs: number;
+  readonly hurt: number;
   /** Median of the people's gaps, in points. */
   readonly gap?: number;
 }
@@ -29,7 +33,12 @@ export type WayReason =
   | 'cut-short'
   | 'thin'
   | 'easier'
+  /** It was harder or thinner than meant, and the next week asks for less as it is written. */
+  | 'lighter'
+  /** Easier, and still nothing is raised: the event is near, a sign stands, it would be too much. */
   | 'event-near'
+  | 'sign'
+  | 'limits'
   | 'as-meant';
 
 export interface Suggestion {

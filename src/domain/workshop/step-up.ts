@@ -53,14 +53,19 @@ const moreSets = (
     return isCore ? { ...item, count: within(item.count + by, 1, COUNT_MAX) } : item;
   });
 
-function grown(plan: Plan, step: StepUp, times: number): Plan {
-  if (step.kind === 'same' || step.by * times === 0) return plan;
+/** The steps of the highest effort inside the main part's sets, or of the main part without sets. */
+export function hardStepsOf(plan: Plan): readonly Step[] {
   const steps = core(plan);
   const top = Math.max(...steps.map(effortOf));
-  const hardest = new Set(steps.filter((each) => effortOf(each) === top));
+  return steps.filter((each) => effortOf(each) === top);
+}
+
+function grown(plan: Plan, step: StepUp, times: number): Plan {
+  if (step.kind === 'same' || step.by * times === 0) return plan;
+  const hardest = new Set(hardStepsOf(plan));
   if (step.kind === 'sets') return { ...plan, main: moreSets(plan.main, hardest, step.by * times) };
   const chosen =
-    step.kind === 'hard' ? hardest : new Set(steps.filter((each) => !hardest.has(each)));
+    step.kind === 'hard' ? hardest : new Set(core(plan).filter((each) => !hardest.has(each)));
   const change = (each: Step): Step => longer(each, step.by * times);
   return { ...plan, main: withSteps(plan.main, chosen, change) };
 }
