@@ -58,7 +58,7 @@ function sessionOf(
     group: group.id,
     there,
     ...(plan && {
-      donePercent: Math.min(100, Math.floor((entry.doneSeconds * 100) / plan.seconds)),
+      donePercent: Math.min(100, Math.round((entry.doneSeconds * 100) / plan.seconds)),
     }),
     ...(felt !== undefined && { felt }),
     target: entry.target / 10,
