@@ -43,9 +43,9 @@ export interface Left {
 
 /** What bringing in has come to, so far or in all. */
 export interface IntakeReport {
-  /** Sealed answers that were seen. */
+  /** Sealed answers that were seen: each was taken or left. Files that were left are not counted. */
   readonly found: number;
-  /** By programme id. */
+  /** By programme id. `people`: each once; `sessions`: those that nobody had told of before. */
   readonly taken: Readonly<
     Record<string, { readonly answers: number; readonly people: number; readonly sessions: number }>
   >;
@@ -68,8 +68,10 @@ export type IntakeView =
 /** What the worker finds, some at a time. */
 export interface IntakeBatch {
   readonly share: number;
-  /** Opened, bounded and checked. */
+  /** Opened, bounded and checked; at most 100. */
   readonly responses: readonly Response[];
+  /** For each of them the name of the source that it was in. */
+  readonly from: readonly string[];
   readonly left: readonly Left[];
   /** Sealed answers that were seen in this batch, those that were left included. */
   readonly found: number;

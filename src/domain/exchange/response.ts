@@ -49,21 +49,32 @@ export interface Response {
   readonly entries: readonly ToldEntry[];
 }
 
-const whole = (min: number, max: number) =>
+/** Whole numbers from one to another. */
+export const whole = (min: number, max: number) =>
   v.pipe(v.number(), v.integer(), v.minValue(min), v.maxValue(max));
 const rating = v.pipe(v.number(), v.minValue(0), v.maxValue(10));
-const words = (limit: number, { lines }: { readonly lines: boolean }) =>
+/** Something to read of so many characters, none of them unseen. */
+export const words = (limit: number, { lines }: { readonly lines: boolean }) =>
   v.pipe(
     v.string(),
     v.check((text) => text.trim() !== '' && [...text].length <= limit),
     v.check((text) => firstForbidden(text, { lines }) === undefined),
   );
 
-const id = v.pipe(v.string(), v.regex(ID));
+/** Of a programme or a group. */
+export const id = v.pipe(v.string(), v.regex(ID));
 const entryId = v.pipe(v.string(), v.regex(/^[\w-]{1,64}$/));
 const DAY_MS = 86_400_000;
 /** 2020 to 2100: a clock that was never set is told as wrong instead of as history. */
-const time = whole(Date.UTC(2020, 0, 1), Date.UTC(2100, 0, 1));
+export const time = whole(Date.UTC(2020, 0, 1), Date.UTC(2100, 0, 1));
+
+/** Local calendar date, ISO 8601. */
+export const date = v.pipe(
+  v.string(),
+  v.check((text) => dayOf(text) !== undefined),
+);
+/** Random, of one person in one programme. */
+export const secret = v.pipe(v.string(), v.regex(/^[\w-]{22,64}$/));
 
 const niggle = v.object({
   place: v.picklist(NIGGLE_PLACES),
@@ -71,7 +82,18 @@ const niggle = v.object({
   severity: v.optional(v.picklist([1, 2, 3] as const)),
 });
 
-const entry = v.pipe(
+/** A session starts on its own date, somewhere on earth. */
+export const isOnItsDay = ({
+  startedAt,
+  localDate,
+}: Pick<ToldEntry, 'startedAt' | 'localDate'>): boolean =>
+  Math.abs(Date.parse(`${localDate}T12:00:00Z`) - startedAt) <= 1.5 * DAY_MS;
+
+export const isEachOnce = (list: readonly { readonly id: string }[]): boolean =>
+  new Set(list.map((each) => each.id)).size === list.length;
+
+/** One session as it is told, through every bound. */
+export const ToldEntryShape = v.pipe(
   v.object({
     id: entryId,
     week: whole(1, 52),
@@ -81,10 +103,7 @@ const entry = v.pipe(
     // No zone is farther from UTC than 14 hours (IANA time zone database, from memory).
     offsetMinutes: whole(-900, 900),
     zone: v.pipe(v.string(), v.regex(/^[A-Za-z0-9_+/-]{1,64}$/)),
-    localDate: v.pipe(
-      v.string(),
-      v.check((date) => dayOf(date) !== undefined),
-    ),
+    localDate: date,
     doneSeconds: whole(0, 86_400),
     activeSeconds: whole(0, 86_400),
     target: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
@@ -94,24 +113,21 @@ const entry = v.pipe(
     warningSign: v.optional(v.literal(true)),
     note: v.optional(words(RESPONSE_LIMITS.note, { lines: true })),
   }),
-  v.check(
-    ({ startedAt, localDate }) =>
-      Math.abs(Date.parse(`${localDate}T12:00:00Z`) - startedAt) <= 1.5 * DAY_MS,
-  ),
+  v.check((entry) => isOnItsDay(entry)),
 );
 
 /** Only what is named here is taken; whatever else stands in a response is dropped. */
 export const ResponseShape = v.object({
   format: v.literal('towpath-response/1'),
   programme: v.object({ id, revision: whole(0, 1_000_000) }),
-  secret: v.pipe(v.string(), v.regex(/^[\w-]{22,64}$/)),
+  secret,
   name: v.optional(words(RESPONSE_LIMITS.name, { lines: false })),
   group: id,
   sentAt: time,
   leftOut: whole(0, 1_000_000),
   entries: v.pipe(
-    v.array(entry),
+    v.array(ToldEntryShape),
     v.maxLength(RESPONSE_LIMITS.entries),
-    v.check((list) => new Set(list.map((each) => each.id)).size === list.length),
+    v.check((list) => isEachOnce(list)),
   ),
 });
