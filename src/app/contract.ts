@@ -125,6 +125,13 @@ export interface SessionView {
     readonly undo: 'skip' | 'walk-now' | null;
   };
   readonly gap?: Omit<Gap, 'lost'>;
+  /** Present while a start is waited for that was agreed ahead. */
+  readonly wait?: {
+    /** UTC milliseconds. */
+    readonly startsAt: number;
+    /** Until then, never below 0: at 0 and in silence the start was missed. */
+    readonly left: Ms;
+  };
   /** True while "something is wrong" is open (the session is holding). */
   readonly wrong: boolean;
   /** Storage could not be written: the session goes on from memory. */
@@ -142,8 +149,11 @@ export interface Unfinished {
   readonly total: Ms;
   readonly startedAt: number;
   readonly lastSeenAt: number;
-  /** Up to 30 min: go on first; up to 6 h: keep what was done first. Later ones are saved by themselves. */
-  readonly offer: 'go-on' | 'keep';
+  /**
+   * Up to 30 min: go on first; up to 6 h: keep what was done first. Later ones are saved by
+   * themselves. `wait`: it had not begun, and its start (`startedAt`) may be yet to come.
+   */
+  readonly offer: 'go-on' | 'keep' | 'wait';
 }
 
 export interface SessionStore {
@@ -155,8 +165,11 @@ export interface SessionStore {
   prepare(choice: Choice, medium: Medium): Promise<void>;
   /** Two minutes with a cue now and then, to be locked in a pocket. */
   preparePocketCheck(): Promise<void>;
-  /** Must be called inside a tap. */
-  start(): void;
+  /**
+   * Must be called inside a tap. Without a time it starts now; before `at` (UTC milliseconds, at
+   * most 30 min ahead) the sound waits in the track and begins by itself.
+   */
+  start(at?: number): void;
   playCueNow(): void;
   hold(): void;
   goOn(): void;

@@ -20,6 +20,8 @@ export const lockScreen = {
   oneMore: (segment: Segment): string => `ONE MINUTE MORE · ${segment.activity}`,
   /** "then WALK 1:00". */
   next: (next: Segment | undefined): string => (next ? `then ${named(next)}` : 'then the end'),
+  /** While a start that was agreed ahead is waited for. */
+  startsAt: (time: string): string => `Starts at ${time}`,
   holding: 'ON HOLD',
   waiting: 'WAITING',
   /** What comes when the hold is over. */

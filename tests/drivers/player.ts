@@ -38,9 +38,11 @@ export class Phone {
     );
   }
 
-  start(): this {
+  /** The tap; with seconds ahead it begins a wait. */
+  start(ahead = 0): this {
     const { score, medium, wall } = this;
-    return this.send({ type: 'start', wall, about: ABOUT, score, medium });
+    const about = { ...ABOUT, startedAt: wall + ahead * 1000 };
+    return this.send({ type: 'start', wall, about, score, medium });
   }
 
   /** Something happens now, at the place where the track is. */

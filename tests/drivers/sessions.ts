@@ -36,6 +36,15 @@ export const scoreOf = (timeline: Timeline): Score => ({
   layout: screenLayout(timeline),
 });
 
+/** The same behind a wait: ten minutes of lead-in, words for five seconds at five minutes and at one. */
+export const waitScoreOf = (timeline: Timeline): Score => ({
+  timeline,
+  layout: screenLayout(timeline, {
+    length: ms(600_000),
+    sounds: [-300, -60].map((s) => ({ start: ms(s * 1000), end: ms((s + 5) * 1000) })),
+  }),
+});
+
 /** 7 March 2027, 09:00 UTC, a Sunday. */
 export const NINE_O_CLOCK = Date.UTC(2027, 2, 7, 9);
 

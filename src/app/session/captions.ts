@@ -19,7 +19,7 @@ export interface Heard {
   readonly caption: string;
 }
 
-export function captionsOf({ cues, lanes }: TrackPlan, layout: TrackLayout): Captions {
+export function captionsOf({ cues, lanes, leadIn }: TrackPlan, layout: TrackLayout): Captions {
   const spoken: Spoken[] = [
     { lane: { start: ms(0), end: layout.tail.end }, cues: cues.cues },
     { lane: layout.holding, cues: moved(lanes.holding, layout.holding.start) },
@@ -29,6 +29,10 @@ export function captionsOf({ cues, lanes }: TrackPlan, layout: TrackLayout): Cap
     // Its last words come after its end, in the quiet.
     const lane = { start: layout.coolDown.start, end: layout.total };
     spoken.push({ lane, cues: moved(lanes.coolDown, lane.start) });
+  }
+  if (leadIn !== undefined && layout.leadIn !== undefined) {
+    const start = ms(-layout.leadIn.length);
+    spoken.push({ lane: { start, end: ms(0) }, cues: moved(leadIn, start) });
   }
   return spoken;
 }

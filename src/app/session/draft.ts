@@ -55,9 +55,17 @@ export const pocketDraft = (timeline: Timeline): Draft => ({
   reminders: [],
 });
 
-/** The same with its id, and with the time and place at which it begins. */
-export function stamp(about: Draft['about'], id: string, clock: Clock): About {
-  const startedAt = clock.now();
+/**
+ * The same with its id, and with the time and place at which it begins.
+ *
+ * @param startedAt UTC milliseconds
+ */
+export function stamp(
+  about: Draft['about'],
+  id: string,
+  clock: Clock,
+  startedAt = clock.now(),
+): About {
   const { offsetMinutes, zone } = clock.zoneTime(startedAt);
   const date = localDate(startedAt, offsetMinutes);
   return { ...about, id, startedAt, offsetMinutes, zone, localDate: date };

@@ -1,4 +1,5 @@
 import { lockScreen } from '../../copy/lock-screen.ts';
+import { timeOfDay } from '../../copy/times.ts';
 import type { SessionView } from '../contract.ts';
 import type { NowPlaying } from '../ports.ts';
 
@@ -14,6 +15,12 @@ function titles(view: SessionView): { title: string; artist: string } {
   if (view.state === 'ended-early') return { title: lockScreen.ended, artist: '' };
   if (view.purpose === 'pocket-check' || segment === undefined) {
     return { title: lockScreen.pocketCheck, artist: '' };
+  }
+  if (view.wait !== undefined) {
+    const at = timeOfDay(view.wait.startsAt);
+    return view.state === 'waiting'
+      ? { title: lockScreen.startsAt(at), artist: lockScreen.next(segment) }
+      : { title: lockScreen.waiting, artist: lockScreen.startsAt(at) };
   }
   if (view.state === 'holding') {
     return { title: lockScreen.holding, artist: lockScreen.goesOn(segment) };

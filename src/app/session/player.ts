@@ -11,6 +11,7 @@ import { reduce } from '../../domain/session/reduce.ts';
 import { isOver, isUnderWay, type Session } from '../../domain/session/session.ts';
 import { type Ms, ms } from '../../domain/units.ts';
 import type { Clock, Signal, Transport } from '../ports.ts';
+import { behind } from './lead-in.ts';
 
 export interface PlayerHooks {
   write(event: SessionEvent, strict: boolean): void;
@@ -18,6 +19,8 @@ export interface PlayerHooks {
   boundary(change: Change): void;
   /** The session is over and is to be logged. */
   ended(session: Session): void;
+  /** It was left before it began: nothing is to be logged. */
+  left(session: Session): void;
   /** After every event, heard or wished. */
   changed(signal: Signal | undefined): void;
 }
@@ -118,6 +121,9 @@ export function createPlayer(clock: Clock, hooks: PlayerHooks): Player {
       case 'close':
         hooks.ended(state);
         break;
+      case 'leave':
+        hooks.left(state);
+        break;
     }
   }
 
@@ -152,11 +158,14 @@ export function createPlayer(clock: Clock, hooks: PlayerHooks): Player {
     arm(ready, to, bytes) {
       disarm();
       session = ready;
-      to.load({ total: ready.score.layout.total, ...(bytes && { bytes }) });
-      attach(to);
+      const { total, leadIn } = ready.score.layout;
+      const carrier = leadIn === undefined ? to : behind(to, leadIn.length);
+      carrier.load({ total, ...(bytes && { bytes }) });
+      attach(carrier);
     },
     start(event) {
-      send(() => ({ ...event, type: 'start', wall: event.about.startedAt }));
+      const wall = Math.min(clock.now(), event.about.startedAt);
+      send(() => ({ ...event, type: 'start', wall }));
       hooks.changed(undefined);
     },
     recover(before) {

@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { readySession } from '../../domain/session/reduce.ts';
-import type { Session } from '../../domain/session/session.ts';
+import { isWaiting, type Session } from '../../domain/session/session.ts';
+import { ms } from '../../domain/units.ts';
 import type { Choice, Medium, ProgrammesState, SettingsState } from '../contract.ts';
 import type { PackHolder } from '../pack.ts';
 import type { Clock, Transport } from '../ports.ts';
@@ -20,8 +21,8 @@ export interface Preparer {
   readonly prepared: Omit<Prepared, 'bytes'> | undefined;
   /** Composes what is wanted from now on. The same again changes nothing. */
   want(next: Wanted): void;
-  /** Composes anew. */
-  make(): void;
+  /** Composes anew; with a wait before it when the start (UTC milliseconds) is yet to come. */
+  make(startsAt?: number): void;
   /** Composes the rest of a session that was cut off, by its own timeline. */
   remake(session: Session): void;
   forget(): void;
@@ -53,11 +54,13 @@ export function createPreparer(needs: Needs): Preparer {
     return voice && pocketDraft(pocketTimeline(voice));
   }
 
-  function arm(what: Draft, medium: Medium, id = ''): void {
+  function arm(what: Draft, medium: Medium, startsAt?: number, id = ''): void {
     const { about, timeline, reminders } = what;
     const { purpose, target } = about;
     const { talk } = needs.settings.getState().settings;
-    const wish = { purpose, medium, timeline, talk, reminders, target };
+    const left = startsAt === undefined ? 0 : startsAt - needs.clock.now();
+    const ahead = left > 0 ? ms(left) : undefined;
+    const wish = { purpose, medium, timeline, talk, reminders, target, ahead };
     // The bytes are the element's from here on: two hours of them are not to be kept twice.
     const { bytes, ...rest } = prepareScore(wish, pack.current());
     prepared = rest;
@@ -65,13 +68,13 @@ export function createPreparer(needs: Needs): Preparer {
     player.arm(ready, needs.transportOf(medium), bytes);
   }
 
-  function make(): void {
+  function make(startsAt?: number): void {
     if (wanted === undefined) return;
     empty();
     draft = draftFor(wanted);
     const { medium } = wanted;
     if (draft !== undefined && (medium === 'screen' || pack.current() !== undefined)) {
-      arm(draft, medium);
+      arm(draft, medium, startsAt);
     }
     needs.changed();
   }
@@ -121,7 +124,7 @@ export function createPreparer(needs: Needs): Preparer {
       empty();
       wanted = { purpose: 'session', choice: choiceOf(about), medium: usable };
       draft = { about, timeline: score.timeline, reminders };
-      arm(draft, usable, about.id);
+      arm(draft, usable, isWaiting(session) ? about.startedAt : undefined, about.id);
     },
     forget() {
       wanted = undefined;

@@ -12,6 +12,8 @@ export interface Recorder {
   write(event: SessionEvent, strict: boolean): void;
   /** Entry in, journal out, once everything before has been written. */
   close(entry: LogEntry): void;
+  /** Journal out, and no entry: a session that never began. */
+  forget(session: string): void;
   /** What the session that runs here has not written is forgotten: another tab has it. */
   drop(): void;
 }
@@ -58,6 +60,15 @@ export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Rec
       (await right) ? write() : fail({ code: 'not-ours', detail: session } as const),
     );
 
+  function end(session: string, entry: LogEntry | undefined): void {
+    const current = book?.session === session ? book : newBook(session);
+    push(current, async () => {
+      const closed = await db.closeSession(session, keeper.tab, entry);
+      if (closed.ok) keeper.release(session);
+      return closed;
+    });
+  }
+
   return {
     begin(session) {
       book = newBook(session);
@@ -68,14 +79,8 @@ export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Rec
       if (current === undefined) return;
       push(current, () => db.append(current.session, keeper.tab, [event], strict));
     },
-    close(entry) {
-      const current = book?.session === entry.id ? book : newBook(entry.id);
-      push(current, async () => {
-        const closed = await db.closeSession(entry.id, keeper.tab, entry);
-        if (closed.ok) keeper.release(entry.id);
-        return closed;
-      });
-    },
+    close: (entry) => end(entry.id, entry),
+    forget: (session) => end(session, undefined),
     drop() {
       book?.queue.drop();
       book = undefined;

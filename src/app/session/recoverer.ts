@@ -2,7 +2,7 @@ import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
 import { replay } from '../../domain/session/journal.ts';
 import { closed, recoveryOf } from '../../domain/session/recovery.ts';
-import type { Session } from '../../domain/session/session.ts';
+import { isWaiting, type Session } from '../../domain/session/session.ts';
 import type { Unfinished } from '../contract.ts';
 import type { Clock, StoredJournal } from '../ports.ts';
 import { choiceOf } from './draft.ts';
@@ -24,11 +24,13 @@ interface Needs {
   readonly keeper: Keeper;
   /** Shows the entry and writes it. */
   log(entry: LogEntry): void;
+  /** Lets a session go that never began. */
+  forget(session: string): void;
   tell(unfinished: Unfinished | undefined): void;
 }
 
 /** Sessions that were cut off, from the journal. */
-export function createRecoverer({ clock, keeper, log, tell }: Needs): Recoverer {
+export function createRecoverer({ clock, keeper, log, forget, tell }: Needs): Recoverer {
   let offered: Session | undefined;
 
   function offer(session: Session | undefined, how?: Unfinished['offer']): void {
@@ -42,9 +44,11 @@ export function createRecoverer({ clock, keeper, log, tell }: Needs): Recoverer 
       const sessions = await readable(journals, keeper);
       for (const session of sessions.sort((a, b) => b.seenAt - a.seenAt)) {
         const what = recoveryOf(session, now);
-        const offering = what === 'go-on' || what === 'keep';
+        const offering = what === 'go-on' || what === 'keep' || what === 'wait';
         if (offering && (offered === undefined || offered.about.id === session.about.id)) {
           offer(session, what);
+        } else if (isWaiting(session) || what === 'forget') {
+          forget(session.about.id);
         } else {
           log(entryOf(closed(session, what === 'save-finished' ? 'finished' : 'ended-early')));
         }
@@ -55,7 +59,8 @@ export function createRecoverer({ clock, keeper, log, tell }: Needs): Recoverer 
       const session = offered;
       if (session === undefined) return;
       offer(undefined);
-      log(entryOf(closed(session, 'ended-early')));
+      if (isWaiting(session)) forget(session.about.id);
+      else log(entryOf(closed(session, 'ended-early')));
     },
     taken: () => offer(undefined),
   };

@@ -7,11 +7,17 @@ import {
   planSample,
 } from '../../domain/cues/lanes.ts';
 import { planCues } from '../../domain/cues/plan-cues.ts';
+import { planWaiting } from '../../domain/cues/waiting.ts';
 import { hasCoolDown } from '../../domain/session/places.ts';
 import { screenLayout } from '../../domain/session/screen-layout.ts';
 import type { Medium, Purpose, Score } from '../../domain/session/session.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
-import { composeExport, composeTrack, type TrackPlan } from '../../domain/track/compose.ts';
+import {
+  composeExport,
+  composeTrack,
+  leadInOf,
+  type TrackPlan,
+} from '../../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../../domain/track/pack.ts';
 import { type Ms, ms, type Percent } from '../../domain/units.ts';
 import { type Captions, captionsOf } from './captions.ts';
@@ -25,6 +31,8 @@ export interface Wanted {
   readonly talk: Talk;
   readonly reminders: readonly string[];
   readonly target: Percent;
+  /** From now to a start that was agreed ahead. */
+  readonly ahead?: Ms | undefined;
 }
 
 /** Everything that a session needs to run: its place in time, its sound, its captions. */
@@ -43,16 +51,17 @@ export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepa
     const { bytes, layout } = composeTrack(plan, pack);
     return { score: { timeline, layout }, captions: captionsOf(plan, layout), bytes };
   }
-  const layout = screenLayout(timeline);
+  const layout = screenLayout(timeline, plan.leadIn && leadInOf(plan.leadIn));
   return { score: { timeline, layout }, captions: captionsOf(plan, layout) };
 }
 
 function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
   const lengths = pack === undefined ? readingLengths : clipLengths(pack.manifest);
-  const { timeline, purpose } = wanted;
+  const { timeline, purpose, ahead } = wanted;
   const options = { ...wanted, lengths };
   const check = purpose === 'pocket-check';
   return {
+    ...(ahead === undefined ? {} : { leadIn: planWaiting(ahead, lengths) }),
     cues: check ? planPocketCheck(lengths) : planCues(timeline, options),
     lanes: {
       holding: planHolding(lengths),

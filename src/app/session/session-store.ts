@@ -1,7 +1,8 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
-import { isUnderWay, type Session } from '../../domain/session/session.ts';
+import { isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
+import { LONGEST_WAIT } from '../../domain/session/wait.ts';
 import type {
   LogState,
   ProgrammesState,
@@ -70,6 +71,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
       if (around.settings.getState().settings.vibration) device.vibrate(change);
     },
     ended,
+    left,
     changed(signal) {
       if (signal !== undefined) pocket.hear(signal, player);
       teller.refresh(signal);
@@ -104,6 +106,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     clock,
     keeper,
     log,
+    forget: recorder.forget,
     tell: (unfinished) => store.setState({ unfinished } as Partial<SessionStore>),
   });
 
@@ -143,15 +146,19 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   }
 
   /** Inside a tap: sound begins at once, and what is written waits for the right to write it. */
-  function start(): void {
+  function start(at?: number): void {
     if (player.session?.name !== 'ready' || neighbours.busy) return;
-    // The sample took the place of the track: composing it anew takes no longer than keeping it.
-    if (sampler.stop()) preparer.make();
+    const ahead = at === undefined ? 0 : at - clock.now();
+    if (ahead > LONGEST_WAIT) return;
+    const startsAt = ahead > 0 ? at : undefined;
+    // The sample took the place of the track, or a wait comes before it: composed anew in the tap,
+    // which takes a few hundredths of a second.
+    if (sampler.stop() || startsAt !== undefined) preparer.make(startsAt);
     const { session } = player;
     const { draft, prepared } = preparer;
     if (session === undefined || draft === undefined || prepared === undefined) return;
     recoverer.keepFound();
-    const about = stamp(draft.about, ports.newId(), clock);
+    const about = stamp(draft.about, ports.newId(), clock, startsAt);
     begin(about.id);
     player.start({ about, score: prepared.score, medium: session.medium });
   }
@@ -190,6 +197,14 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     }
   }
 
+  /** A wait that was left: the session is ready again, without a word in the log. */
+  function left({ about }: Session): void {
+    updates.setBusy(false);
+    wake.stop();
+    recorder.forget(about.id);
+    preparer.make();
+  }
+
   function log(entry: LogEntry): void {
     showEntries(around.log, [entry]);
     recorder.close(entry);
@@ -208,7 +223,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     if (session === undefined || underWay()) return;
     if (answer === 'keep') {
       recoverer.keepFound();
-      store.setState({ entryId: session.about.id });
+      if (!isWaiting(session)) store.setState({ entryId: session.about.id });
       return;
     }
     // No waiting where nothing is waited for: the sound is to begin inside the tap.
@@ -219,7 +234,8 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     preparer.remake(session);
     begin(session.about.id);
     player.recover(session);
-    player.wish('go-on');
+    // A start that has passed is told, and how to go on from there is the person's choice.
+    if (!isWaiting(session) || clock.now() < session.about.startedAt) player.wish('go-on');
   }
 
   const store = createStore<SessionStore>(() => ({

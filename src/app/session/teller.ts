@@ -1,4 +1,5 @@
 import type { Session } from '../../domain/session/session.ts';
+import { ms } from '../../domain/units.ts';
 import type { SessionView } from '../contract.ts';
 import type { Clock, LockScreen, Signal } from '../ports.ts';
 import { nowPlaying } from './now-playing.ts';
@@ -45,6 +46,13 @@ export function createTeller(needs: Needs): Teller {
     if (next !== title) lockScreen.show(now);
     title = next;
     placedAt = clock.now();
+    // A wait is shown as a length of its own, so that what is left of it is what is left.
+    const { leadIn } = session.score.layout;
+    if (view.wait !== undefined && leadIn !== undefined) {
+      const waited = ms(leadIn.length - view.wait.left);
+      lockScreen.place(waited, leadIn.length, session.name === 'waiting');
+      return;
+    }
     lockScreen.place(view.position, session.score.timeline.total, session.name === 'running');
   }
 

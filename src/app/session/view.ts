@@ -1,7 +1,7 @@
 import { COOL_DOWN } from '../../domain/cues/lanes.ts';
 import { coolDownGoal } from '../../domain/session/move.ts';
 import { segmentHere } from '../../domain/session/places.ts';
-import { isOver, isUnderWay, type Session } from '../../domain/session/session.ts';
+import { isOver, isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
 import { mayHaveOneMore, mayUndo, skipGoal, walkNowGoal } from '../../domain/session/wishes.ts';
 import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
@@ -45,6 +45,7 @@ export function viewOf(session: Session, around: Around): SessionView {
     caption: session.name === 'ready' ? '' : caption,
     ...(cue && session.name !== 'ready' && { cue }),
     offers: offersOf(session, around.now),
+    ...(isWaiting(session) && { wait: waitOf(session, around) }),
     ...(gap && { gap }),
     wrong: session.wrong,
     unsaved: around.unsaved,
@@ -74,8 +75,16 @@ function segmentOf(session: Session): { segment: Segment; left: Ms; next?: Segme
   return { segment, left: ms(Math.max(0, left)), ...(next && { next }) };
 }
 
+/** While it is heard, the sound's place is the clock; in silence there is only the wall clock. */
+function waitOf(session: Session, { now, track }: Around): NonNullable<SessionView['wait']> {
+  const { startedAt } = session.about;
+  const left = session.name === 'waiting' ? -track : startedAt - now;
+  return { startsAt: startedAt, left: ms(Math.max(0, left)) };
+}
+
 function offersOf(session: Session, now: number): SessionView['offers'] {
   if (!isUnderWay(session)) return NOTHING_OFFERED;
+  if (isWaiting(session)) return { ...NOTHING_OFFERED, goOn: true };
   const coolDown = coolDownGoal(session);
   const coolDownOffer =
     coolDown === undefined ? null : coolDown.lane === 'cool-down' ? 'five-minutes' : 'jump';
@@ -101,6 +110,8 @@ export function looksSame(a: SessionView, b: SessionView): boolean {
     Math.floor(a.position / 1000) === Math.floor(b.position / 1000) &&
     a.segment?.index === b.segment?.index &&
     a.cue === b.cue &&
+    a.wait?.startsAt === b.wait?.startsAt &&
+    Math.ceil((a.wait?.left ?? 0) / 1000) === Math.ceil((b.wait?.left ?? 0) / 1000) &&
     a.gap?.stoppedAt === b.gap?.stoppedAt &&
     a.gap?.cameBackAt === b.gap?.cameBackAt &&
     PLAIN.every((key) => a[key] === b[key]) &&

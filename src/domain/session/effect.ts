@@ -19,7 +19,9 @@ export type Effect =
   /** A boundary was passed while going on. */
   | { readonly type: 'boundary'; readonly change: Change }
   /** The session is over: log it and close the journal, in one transaction. */
-  | { readonly type: 'close' };
+  | { readonly type: 'close' }
+  /** It was left before it began: close the journal, there is nothing to log. */
+  | { readonly type: 'leave' };
 
 /** A new state and what comes of it. */
 export interface Step<State> {

@@ -48,6 +48,7 @@ export type Button = (typeof BUTTONS)[number];
 /** An event that tells where the track is. */
 export type PlacedEvent = At & { readonly type: Sign | Wish | Button };
 
+/** The tap. Before `about.startedAt` it begins a wait for that moment. */
 export interface StartEvent {
   readonly type: 'start';
   readonly wall: number;

@@ -11,9 +11,9 @@ export const STALLED_AFTER_MS = 3000;
 /** A gap that a person is told of. */
 export const GAP_MS = 3000;
 /** A place may be reported this much earlier than before without having been moved. */
-const BACKWARD_JITTER_MS = 500;
+export const BACKWARD_JITTER_MS = 500;
 /** A signal for a boundary that comes later than this would only confuse. */
-const BOUNDARY_LATE_MS = 1500;
+export const BOUNDARY_LATE_MS = 1500;
 
 /**
  * What a moment tells of a running session: how far it came, whether the sound stood still,

@@ -18,7 +18,7 @@ export function andThen(
 }
 
 /** A state without some of its optional parts. */
-export function without<K extends 'extraUntil' | 'undo' | 'gap' | 'wentOnByLock'>(
+export function without<K extends 'extraUntil' | 'undo' | 'gap' | 'wentOnByLock' | 'settledAt'>(
   state: Session,
   ...keys: K[]
 ): Session {

@@ -3,7 +3,8 @@ import { endStretch } from './credit.ts';
 import type { Step } from './effect.ts';
 import type { RecoveredEvent } from './event.ts';
 import { laneStart, step, without } from './move.ts';
-import { isUnderWay, type Session } from './session.ts';
+import { isUnderWay, isWaiting, type Session } from './session.ts';
+import { placeToWait } from './wait.ts';
 
 /**
  * A session that was cut off is silent at its place and waits for a person. The track may have
@@ -14,10 +15,11 @@ export function recover(state: Session, event: RecoveredEvent): Step<Session> {
   const before = state.score.layout;
   const score = { ...state.score, layout: event.layout };
   const shift = laneStart(event.layout, state.lane) - laneStart(before, state.lane);
-  const track = ms(state.track + shift);
+  const waits = isWaiting(state);
+  const track = waits ? placeToWait({ ...state, score }, event.wall) : ms(state.track + shift);
   const next: Session = {
     ...without(state, 'undo', 'gap', 'wentOnByLock'),
-    name: 'interrupted',
+    name: waits ? 'waiting-silent' : 'interrupted',
     score,
     medium: event.medium,
     track,

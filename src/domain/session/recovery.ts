@@ -1,6 +1,7 @@
 import { ms } from '../units.ts';
 import { laneLimit } from './move.ts';
-import { isOver, type Session } from './session.ts';
+import { isOver, isWaiting, type Session } from './session.ts';
+import { LONGEST_WAIT } from './wait.ts';
 
 const MINUTE = 60_000;
 /** Up to this age a session that was cut off is first offered to be gone on with. */
@@ -11,14 +12,27 @@ export const KEEP_FOR_MS = 6 * 60 * MINUTE;
 export const LAST_STRETCH = ms(10_000);
 
 /** What to do with a session that the journal holds and nobody runs. */
-export type Recovery = 'go-on' | 'keep' | 'save-finished' | 'save-ended-early' | 'close';
+export type Recovery =
+  | 'go-on'
+  | 'keep'
+  | 'wait'
+  | 'save-finished'
+  | 'save-ended-early'
+  | 'close'
+  | 'forget';
 
 /**
  * @param session the journal read back
  * @param now UTC milliseconds
- * @returns `close` for a session that was over and only had not been logged yet
+ * @returns `close` for a session that was over and only had not been logged yet, `forget` for one
+ * that never began and is not waited for any more
  */
 export function recoveryOf(session: Session, now: number): Recovery {
+  if (session.name === 'left') return 'forget';
+  if (isWaiting(session)) {
+    const late = now - session.about.startedAt;
+    return late >= -LONGEST_WAIT && late <= GO_ON_FOR_MS ? 'wait' : 'forget';
+  }
   if (isOver(session)) return 'close';
   const left = laneLimit(session) - session.track;
   const lastLane = session.lane !== 'one-more';

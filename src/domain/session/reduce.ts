@@ -3,12 +3,20 @@ import { noCredit } from './credit.ts';
 import type { Effect, Step } from './effect.ts';
 import type { SessionEvent } from './event.ts';
 import { recover } from './recover.ts';
-import type { About, Medium, Score, Session, StateName } from './session.ts';
+import {
+  type About,
+  isOver,
+  type Medium,
+  type Score,
+  type Session,
+  type StateName,
+} from './session.ts';
 import { holding } from './states/holding.ts';
 import { over } from './states/over.ts';
 import { ready } from './states/ready.ts';
 import { running } from './states/running.ts';
 import { interrupted, stalled } from './states/silent.ts';
+import { waiting, waitingSilent } from './states/waiting.ts';
 
 /**
  * Position is written this often, or more seldom while it does not move. Five seconds is the most
@@ -19,12 +27,15 @@ const WRITE_EVERY_STANDING_MS = 30_000;
 
 const STATES: Record<StateName, (state: Session, event: SessionEvent) => Step<Session>> = {
   ready,
+  waiting,
+  'waiting-silent': waitingSilent,
   running,
   holding,
   interrupted,
   stalled,
   finished: over,
   'ended-early': over,
+  left: over,
 };
 
 /** A session that waits for its start. */
@@ -77,7 +88,8 @@ const journal = (event: SessionEvent, strict: boolean): Effect => ({
  */
 function lastMove(before: Session, after: Session): SessionEvent[] {
   const told = after.name !== before.name || after.gap !== before.gap;
-  const unwritten = before.name === 'running' && before.moved !== before.writtenMove;
+  const moves = before.name === 'running' || before.name === 'waiting';
+  const unwritten = moves && before.moved !== before.writtenMove;
   return told && unwritten ? [{ type: 'tick', ...before.moved }] : [];
 }
 
@@ -88,9 +100,7 @@ function isWorthWriting(
   event: SessionEvent,
   effects: readonly Effect[],
 ): boolean {
-  if (after.name === 'ready' || before.name === 'finished' || before.name === 'ended-early') {
-    return false;
-  }
+  if (after.name === 'ready' || isOver(before)) return false;
   if (effects.length > 0 || after.name !== before.name || after.gap !== before.gap) return true;
   if (!SIGNS_ONLY.has(event.type)) return after !== before;
   const every = after.name === 'running' ? WRITE_EVERY_MS : WRITE_EVERY_STANDING_MS;

@@ -20,7 +20,10 @@ export interface About {
   readonly session: number;
   readonly plan: string;
   readonly target: Percent;
-  /** UTC milliseconds, with the offset, zone and date of the place where it started. */
+  /**
+   * UTC milliseconds, with the offset, zone and date of the place where it started. While people
+   * wait, the start that was agreed.
+   */
   readonly startedAt: number;
   readonly offsetMinutes: number;
   readonly zone: string;
@@ -35,12 +38,15 @@ export interface Score {
 
 export type StateName =
   | 'ready'
+  | 'waiting'
+  | 'waiting-silent'
   | 'running'
   | 'holding'
   | 'interrupted'
   | 'stalled'
   | 'finished'
-  | 'ended-early';
+  | 'ended-early'
+  | 'left';
 
 export type LaneName = 'session' | 'one-more' | 'cool-down' | 'holding';
 
@@ -80,7 +86,10 @@ export interface Session {
   readonly lane: MovingLane;
   /** Place in the session; while another lane is heard, the place to go back to. */
   readonly place: Ms;
-  /** Last known place in `lane`, in track time; in the session's lane it is `place`. */
+  /**
+   * Last known place in `lane`, in track time; in the session's lane it is `place`, and below 0
+   * while people wait for the start.
+   */
   readonly track: Ms;
   /** When the place was last seen to move, and where it was then. */
   readonly moved: Moment;
@@ -95,6 +104,8 @@ export interface Session {
   readonly broken: boolean;
   /** When the lock screen's button ended a hold: a pause right after it is the system's own. */
   readonly wentOnByLock?: number;
+  /** When a wait was last moved to where the wall clock has it. */
+  readonly settledAt?: number;
   readonly endedAt?: number;
   /** The end's words have been left to sound and the track was stopped. */
   readonly hushed: boolean;
@@ -106,10 +117,14 @@ export interface Session {
   readonly seenAt: number;
 }
 
-/** The session is over, one way or the other. */
+/** The session is over, one way or the other; `left` before it began. */
 export const isOver = (session: Session): boolean =>
-  session.name === 'finished' || session.name === 'ended-early';
+  session.name === 'finished' || session.name === 'ended-early' || session.name === 'left';
 
-/** The session has begun and is not over. */
+/** People wait for a start that was agreed ahead, heard or in silence. */
+export const isWaiting = (session: Session): boolean =>
+  session.name === 'waiting' || session.name === 'waiting-silent';
+
+/** The session has begun, or is waited for, and is not over. */
 export const isUnderWay = (session: Session): boolean =>
   session.name !== 'ready' && !isOver(session);

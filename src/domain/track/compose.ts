@@ -3,7 +3,7 @@ import type { ClipId } from '../cues/vocabulary.ts';
 import { FRAME_MS, frameOf, type Ms, ms } from '../units.ts';
 import { FRAME_BYTES } from './frame.ts';
 import { writeInfoFrame } from './info-frame.ts';
-import { GUARD, layOut, onFrame, type TrackLayout } from './layout.ts';
+import { GUARD, type LeadIn, layOut, onFrame, type TrackLayout } from './layout.ts';
 import { type ClipEntry, entryOf, type VoicePack } from './pack.ts';
 import { type Placement, placements } from './placement.ts';
 
@@ -22,6 +22,8 @@ export interface TrackPlan {
     /** Given only where the plan has no cool-down of its own. */
     readonly coolDown?: CuePlan | undefined;
   };
+  /** Before the session, where people wait for its start: from its own 0, and ending at the start. */
+  readonly leadIn?: CuePlan | undefined;
 }
 
 export interface ComposedTrack {
@@ -31,7 +33,8 @@ export interface ComposedTrack {
 }
 
 /**
- * One session as one MP3 file: quiet, its cues, and the lanes behind it.
+ * One session as one MP3 file: the wait for its start where there is one, its cues, and the
+ * lanes behind it.
  *
  * Nothing is encoded: frames of the pack are copied to their places. The first sound of every clip
  * is within half a frame (12 ms) of its planned time, as a decoder that drops nothing hears it.
@@ -40,21 +43,33 @@ export interface ComposedTrack {
  */
 export function composeTrack(plan: TrackPlan, pack: VoicePack): ComposedTrack {
   const { holding, oneMore, coolDown } = plan.lanes;
-  const layout = layOut(plan.cues.total, {
+  const lengths = {
     holding: holding.total,
     oneMore: oneMore.total,
     coolDown: coolDown?.total,
-  });
+  };
+  const layout = layOut(plan.cues.total, lengths, plan.leadIn && leadInOf(plan.leadIn));
   const { tail, holding: held, oneMore: more, coolDown: cool, total } = layout;
+  const before = layout.leadIn?.length ?? ms(0);
   const put = (cues: CuePlan, from: Ms, to: Ms): Placement[] =>
-    placements(cues, entries(pack), frameOf(from), frameOf(ms(to - from)));
+    placements(cues, entries(pack), frameOf(ms(before + from)), frameOf(ms(to - from)));
   const placed = [
+    ...(plan.leadIn ? put(plan.leadIn, ms(-before), ms(0)) : []),
     ...put(plan.cues, ms(0), tail.end),
     ...put(holding, held.start, more.start),
     ...put(oneMore, more.start, cool?.start ?? total),
     ...(coolDown && cool ? put(coolDown, cool.start, total) : []),
   ];
-  return { bytes: copyFrames(layout.total, placed, pack), layout };
+  return { bytes: copyFrames(ms(before + total), placed, pack), layout };
+}
+
+/** Where a wait lies before the session. Its length is whole frames, so that 0 is one's start. */
+export function leadInOf({ total, cues }: CuePlan): LeadIn {
+  const length = onFrame(total);
+  return {
+    length,
+    sounds: cues.map(({ at, end }) => ({ start: ms(at - length), end: ms(end - length) })),
+  };
 }
 
 /**

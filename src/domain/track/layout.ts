@@ -6,12 +6,22 @@ export interface Lane {
   readonly end: Ms;
 }
 
+/** What is heard before a start that was agreed ahead, in track time: all of it below 0. */
+export interface LeadIn {
+  /** Whole frames. The file's own time is track time and this. */
+  readonly length: Ms;
+  /** Where something sounds, in order: between them a seek cuts nothing off. */
+  readonly sounds: readonly Lane[];
+}
+
 /**
  * Where things lie in one composed track. Session time and track time are the same from 0 to
  * `session`; what follows is reached by a seek only. Every lane ends in quiet, so that a late
  * script costs quiet and never somebody else's words.
  */
 export interface TrackLayout {
+  /** Before 0, only where people wait for a start that was agreed ahead. */
+  readonly leadIn?: LeadIn;
   /** Length of the session itself: the timeline's total. */
   readonly session: Ms;
   /** Quiet after the end (it begins with the finish words). */
@@ -21,6 +31,7 @@ export interface TrackLayout {
   readonly oneMore: Lane & { readonly minute: Lane };
   /** Five minutes of easy walk, only where the plan has no cool-down of its own. */
   readonly coolDown?: Lane;
+  /** From 0 to the end; a lead-in is not part of it. */
   readonly total: Ms;
 }
 
@@ -43,8 +54,10 @@ export const onFrame = (at: Ms): Ms => msOfFrame(Math.ceil(at / FRAME_MS));
 /**
  * Lay the lanes out one after another behind the session. Every lane starts on a frame and is
  * followed by at least {@link GUARD} of quiet, which the next lane's start ends.
+ *
+ * @param leadIn what comes before 0, where there is a wait
  */
-export function layOut(session: Ms, lanes: LaneLengths): TrackLayout {
+export function layOut(session: Ms, lanes: LaneLengths, leadIn?: LeadIn): TrackLayout {
   const after = (end: Ms): Ms => onFrame(ms(end + GUARD));
   const tail = { start: session, end: after(session) };
   const holding = { start: tail.end, end: ms(tail.end + lanes.holding) };
@@ -56,7 +69,8 @@ export function layOut(session: Ms, lanes: LaneLengths): TrackLayout {
     minute: { start: ms(oneMoreEnd - MINUTE), end: oneMoreEnd },
   };
   const behind = after(oneMore.end);
-  if (lanes.coolDown === undefined) return { session, tail, holding, oneMore, total: behind };
+  const sides = { ...(leadIn && { leadIn }), session, tail, holding, oneMore };
+  if (lanes.coolDown === undefined) return { ...sides, total: behind };
   const coolDown = { start: behind, end: ms(behind + lanes.coolDown) };
-  return { session, tail, holding, oneMore, coolDown, total: after(coolDown.end) };
+  return { ...sides, coolDown, total: after(coolDown.end) };
 }

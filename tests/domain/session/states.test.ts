@@ -3,17 +3,20 @@ import { activeMs, doneMs } from '../../../src/domain/session/credit.ts';
 import type { Button, Sign, Wish } from '../../../src/domain/session/event.ts';
 import type { StateName } from '../../../src/domain/session/session.ts';
 import { Phone } from '../../drivers/player.ts';
-import { EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
+import { EASY_DAY, scoreOf, waitScoreOf } from '../../drivers/sessions.ts';
 
-/** At 0:40 of the first easy walk, in each of the states. */
+/** At 0:40 of the first easy walk, or four minutes before the start, in each of the states. */
 const IN: Readonly<Record<StateName, () => Phone>> = {
   ready: () => new Phone(scoreOf(EASY_DAY)),
+  waiting: () => new Phone(waitScoreOf(EASY_DAY)).start(280).pass(40),
+  'waiting-silent': () => IN.waiting().take(),
   running: () => new Phone(scoreOf(EASY_DAY)).start().pass(40),
   holding: () => IN.running().say('hold').pass(5),
   interrupted: () => IN.running().take().pass(5),
   stalled: () => IN.running().stick(true).pass(5),
   finished: () => new Phone(scoreOf(EASY_DAY)).start().pass(391),
   'ended-early': () => IN.running().say('end'),
+  left: () => IN.waiting().say('end'),
 };
 
 /** What comes of it: the state, and where the sound is to be (or that nothing happens). */
@@ -26,6 +29,48 @@ const TABLE: readonly (readonly [StateName, Sign | Wish | Button, ...Outcome])[]
   ['ready', 'go-on', 'ready', ''],
   ['ready', 'playing', 'ready', ''],
   ['ready', 'button-play', 'ready', ''],
+
+  ['waiting', 'tick', 'waiting', ''],
+  ['waiting', 'woke', 'waiting', ''],
+  ['waiting', 'playing', 'waiting', ''],
+  ['waiting', 'paused', 'waiting-silent', ''],
+  ['waiting', 'failed', 'waiting-silent', ''],
+  ['waiting', 'go-on', 'running', 'seek 0'],
+  ['waiting', 'wrong', 'holding', 'seek 510'],
+  ['waiting', 'end', 'left', 'pause, leave'],
+  ['waiting', 'hold', 'waiting', ''],
+  ['waiting', 'button-pause', 'waiting', ''],
+  ['waiting', 'button-play', 'waiting', ''],
+  ['waiting', 'one-more', 'waiting', ''],
+  ['waiting', 'walk-now', 'waiting', ''],
+  ['waiting', 'skip', 'waiting', ''],
+  ['waiting', 'back', 'waiting', ''],
+  ['waiting', 'undo', 'waiting', ''],
+  ['waiting', 'cool-down', 'waiting', ''],
+  ['waiting', 'all-right', 'waiting', ''],
+  ['waiting', 'catch-up', 'waiting', ''],
+  ['waiting', 'leave-gap', 'waiting', ''],
+
+  ['waiting-silent', 'tick', 'waiting-silent', ''],
+  ['waiting-silent', 'woke', 'waiting-silent', ''],
+  ['waiting-silent', 'playing', 'waiting', ''],
+  ['waiting-silent', 'paused', 'waiting-silent', ''],
+  ['waiting-silent', 'failed', 'waiting-silent', ''],
+  ['waiting-silent', 'go-on', 'waiting', 'seek -240, play'],
+  ['waiting-silent', 'button-play', 'waiting', 'seek -240, play'],
+  ['waiting-silent', 'leave-gap', 'waiting', 'seek -240, play'],
+  ['waiting-silent', 'catch-up', 'waiting-silent', ''],
+  ['waiting-silent', 'wrong', 'holding', 'seek 510'],
+  ['waiting-silent', 'end', 'left', 'pause, leave'],
+  ['waiting-silent', 'hold', 'waiting-silent', ''],
+  ['waiting-silent', 'button-pause', 'waiting-silent', ''],
+  ['waiting-silent', 'skip', 'waiting-silent', ''],
+  ['waiting-silent', 'back', 'waiting-silent', ''],
+  ['waiting-silent', 'one-more', 'waiting-silent', ''],
+  ['waiting-silent', 'walk-now', 'waiting-silent', ''],
+  ['waiting-silent', 'undo', 'waiting-silent', ''],
+  ['waiting-silent', 'cool-down', 'waiting-silent', ''],
+  ['waiting-silent', 'all-right', 'waiting-silent', ''],
 
   ['running', 'tick', 'running', ''],
   ['running', 'woke', 'running', ''],
@@ -124,6 +169,13 @@ const TABLE: readonly (readonly [StateName, Sign | Wish | Button, ...Outcome])[]
   ['ended-early', 'go-on', 'ended-early', ''],
   ['ended-early', 'button-play', 'ended-early', ''],
   ['ended-early', 'undo', 'ended-early', ''],
+
+  ['left', 'tick', 'left', ''],
+  ['left', 'playing', 'left', ''],
+  ['left', 'go-on', 'left', ''],
+  ['left', 'button-play', 'left', ''],
+  ['left', 'end', 'left', ''],
+  ['left', 'wrong', 'left', ''],
 ];
 
 const told = (phone: Phone, since: number): string =>
@@ -132,7 +184,7 @@ const told = (phone: Phone, since: number): string =>
     .flatMap((effect) => {
       if (effect.type === 'seek') return [`seek ${effect.to / 1000}`];
       if (effect.type === 'rebuild') return [`rebuild ${effect.at / 1000}`];
-      return ['play', 'pause', 'close'].includes(effect.type) ? [effect.type] : [];
+      return ['play', 'pause', 'close', 'leave'].includes(effect.type) ? [effect.type] : [];
     })
     .join(', ');
 

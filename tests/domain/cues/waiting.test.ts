@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { CuePlan } from '../../../src/domain/cues/cue.ts';
+import { planWaiting } from '../../../src/domain/cues/waiting.ts';
+import { leadInOf } from '../../../src/domain/track/compose.ts';
+import { FRAME_MS, ms } from '../../../src/domain/units.ts';
+import { anyVoice, REAL_VOICE, soundsOf } from './voices.ts';
+
+/** Seconds before the start, and what is said. */
+const listed = ({ cues, total }: CuePlan) =>
+  cues.map(({ at, text }) => [(total - at) / 1000, text]);
+const anyAhead = fc.integer({ min: 1, max: 1_800_000 }).map(ms);
+
+describe('what is heard while people wait', () => {
+  test('WAIT-6 says at once that the wait has begun, then the time left, and counts in', () => {
+    const plan = planWaiting(ms(395_000), REAL_VOICE);
+    expect(plan.total).toBe(8 * 60_000);
+    const [first, ...later] = listed(plan);
+    expect(first?.[0]).toBe(394.52);
+    expect(first?.[1]).toMatch(/Six minutes thirty-five|Six minutes thirty to go/);
+    expect(later.map(([left]) => left)).toEqual([360, 300, 240, 180, 120, 60, 10, 3]);
+    expect(later.map(([, text]) => /to go/.test(`${text}`))).toEqual([
+      ...[false, true, false, false, true, true],
+      ...[false, false],
+    ]);
+    expect(later.at(-2)?.[1]).toBe('Ten seconds.');
+    expect(later.at(-1)?.[1]).toBe('3, 2, 1');
+  });
+
+  test('WAIT-6 is whole minutes, a frame long to the last, with room for a clock that is fast', () => {
+    fc.assert(
+      fc.property(anyAhead, anyVoice, (ahead, lengths) => {
+        const { total } = planWaiting(ahead, lengths);
+        expect(total % 60_000).toBe(0);
+        expect(total % FRAME_MS).toBe(0);
+        expect(total - ahead).toBeGreaterThanOrEqual(60_000);
+        expect(leadInOf({ cues: [], total }).length).toBe(total);
+      }),
+    );
+  });
+
+  test('WAIT-6 no two sounds overlap, nothing is heard before the tap or into the start', () => {
+    fc.assert(
+      fc.property(anyAhead, anyVoice, (ahead, lengths) => {
+        const plan = planWaiting(ahead, lengths);
+        const sounds = soundsOf(plan.cues, lengths);
+        for (const [i, sound] of sounds.entries()) {
+          expect(sound.at).toBeGreaterThanOrEqual(sounds[i - 1]?.end ?? plan.total - ahead);
+          expect(sound.end).toBeLessThanOrEqual(plan.total);
+        }
+      }),
+    );
+  });
+
+  test('WAIT-6 the time that is said is true, and the last ten seconds are as always', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 60_001, max: 1_800_000 }).map(ms), (ahead) => {
+        const plan = planWaiting(ahead, REAL_VOICE);
+        const lefts = listed(plan).map(([left]) => left);
+        expect(lefts.slice(-2)).toEqual([10, 3]);
+        // Never more than a minute without a sound.
+        const times = [plan.total - ahead, ...plan.cues.map(({ at }) => at)];
+        const apart = times.map((at, i) => at - (times[i - 1] ?? at));
+        expect(Math.max(...apart)).toBeLessThanOrEqual(66_000);
+      }),
+    );
+  });
+});
