@@ -31,7 +31,7 @@ describe('tones, decoded', async () => {
       hzOf(sound.subarray(0.01 * RATE + i * step, 0.01 * RATE + (i + 1) * step)),
     );
   };
-  const all = ['tone.wake', 'tone.short', 'tone.rise', 'tone.fall', 'tone.level'];
+  const all = ['tone.wake', 'tone.short', 'tone.rise', 'tone.fall', 'tone.level', 'tone.tick'];
 
   it.each(all)('VOICE-5 %s stays between 500 and 1,200 Hz', (id) => {
     for (const hz of glide(id)) {
@@ -50,12 +50,46 @@ describe('tones, decoded', async () => {
 
   it.each(all)('VOICE-5 %s lasts as long as it should', (id) => {
     const lengthMs = manifest.clips[id]?.lengthMs ?? 0;
-    expect(Math.abs(lengthMs - (id === 'tone.short' ? 120 : 600))).toBeLessThanOrEqual(8);
+    const expected = id === 'tone.short' ? 120 : id === 'tone.tick' ? 60 : 600;
+    expect(Math.abs(lengthMs - expected)).toBeLessThanOrEqual(8);
   });
 
   it.each(all)('VOICE-5 %s starts on its frame: 48 ms after the first, within 2 ms', (id) => {
     expect(Math.abs((manifest.clips[id]?.onsetMs ?? 0) - 48)).toBeLessThanOrEqual(2);
   });
+
+  /** The pieces of a call, from each silence to the next: how long and how high. */
+  const piecesOf = (id: string): { ms: number; hz: number }[] => {
+    const sound = tone(id);
+    const step = 0.005 * RATE;
+    const found: { ms: number; hz: number }[] = [];
+    let from: number | undefined;
+    for (let at = 0; at <= sound.length; at += step) {
+      const isSound = at < sound.length && levelDb(sound, at, at + step) > -30;
+      if (isSound) from ??= at;
+      else if (from !== undefined) {
+        const middle = sound.subarray(from + 2 * step, at - 2 * step);
+        found.push({ ms: ((at - from) * 1000) / RATE, hz: hzOf(middle) });
+        from = undefined;
+      }
+    }
+    return found;
+  };
+
+  it.each([1, 2, 3, 4, 5, 6, 7, 8])(
+    'VOICE-5 the call of group %i is a note and its own number of pips',
+    (group) => {
+      const [note, ...pips] = piecesOf(`tone.group-${group}`);
+      const isFirst = group <= 4;
+      expect(pips.length).toBe(isFirst ? group : group - 4);
+      expect(Math.abs((note?.ms ?? 0) - 160)).toBeLessThanOrEqual(20);
+      expect(Math.abs((note?.hz ?? 0) - (isFirst ? 1000 : 600))).toBeLessThan(20);
+      for (const pip of pips) {
+        expect(Math.abs(pip.ms - 70)).toBeLessThanOrEqual(20);
+        expect(Math.abs(pip.hz - (isFirst ? 600 : 1000))).toBeLessThan(20);
+      }
+    },
+  );
 
   it.each(['tone.wake', 'tone.short', 'tone.level'])(
     'VOICE-5 %s is clean: a sine holds all but a hundredth of its power',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  callOf,
   captionOf,
   type Phrase,
   SAY,
@@ -8,6 +9,7 @@ import {
   sayDuration,
   sayEffort,
   sayGroup,
+  sayGroups,
   sayPart,
   sayReminder,
   sayRound,
@@ -30,6 +32,11 @@ const { manifest } = voicePack();
 const seconds = (from: number, to: number): number[] =>
   Array.from({ length: to - from + 1 }, (_, i) => from + i);
 
+/** Every choice of some of eight groups. */
+const SETS_OF_GROUPS = seconds(1, 255).map((set) =>
+  seconds(1, 8).filter((group) => (set >> (group - 1)) & 1),
+);
+
 /** Every phrase that a session can ask for, each once. */
 function everything(): Phrase[] {
   const turns = seconds(1, 50).flatMap((of) => seconds(1, of).map((n) => ({ n, of })));
@@ -45,6 +52,8 @@ function everything(): Phrase[] {
       sayRoundOnly(turn),
     ]),
     ...seconds(1, 8).map(sayGroup),
+    ...SETS_OF_GROUPS.map(sayGroups),
+    ...seconds(1, 8).map((group) => [callOf(group)]),
     ...seconds(0, 100).map(sayEffort),
     ...REMINDER_IDS.map(sayReminder),
     ...Object.values(SAY),
@@ -135,6 +144,10 @@ describe('captions', () => {
   it.each([
     [[...sayRound({ n: 1, of: 2 }), ...sayActivity('brisk walk')], 'Round 1 of 2. Brisk walk.'],
     [sayGroup(3), 'Group 3.'],
+    [[...sayGroups([2, 3]), ...sayActivity('walk')], 'Groups 2 and 3. Walk.'],
+    [[...sayGroups([1, 2, 4, 8]), ...SAY.finished], 'Groups 1, 2, 4 and 8. Finished.'],
+    [sayGroups([5]), 'Group 5.'],
+    [SAY.waiting, 'Waiting for the start.'],
     [sayTimeLeft(msOfSeconds(300)), 'Five minutes to go.'],
     [SAY.coolDown, 'Cool-down. Easy walk. Five minutes.'],
     [[TONE.short, TONE.harder], ''],

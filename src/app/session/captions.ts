@@ -47,12 +47,15 @@ export function heardAt(captions: Captions, at: Ms): Heard {
   let index = lastAt(lane.cues, at);
   const latest = lane.cues[index];
   const cue = latest !== undefined && at < latest.end ? latest : undefined;
-  // A countdown is over when it is over; words stay until others come.
-  while (lane.cues[index]?.kind === 'countdown' && lane.cues[index] !== cue) index--;
+  // A countdown is over when it is over, and a tick says nothing; words stay until others come.
+  while (isPassing(lane.cues[index], cue)) index--;
   const said = lane.cues[index];
   const caption = said === undefined ? '' : withNote(said);
   return cue === undefined ? { caption } : { cue, caption };
 }
+
+const isPassing = (last: Cue | undefined, now: Cue | undefined): boolean =>
+  last?.kind === 'tick' || (last?.kind === 'countdown' && last !== now);
 
 const withNote = ({ text, note }: Cue): string => (note ? `${text} (${note})` : text);
 

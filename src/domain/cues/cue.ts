@@ -9,7 +9,9 @@ export type CueKind =
   | 'halfway'
   | 'effort'
   | 'reminder'
-  | 'finish';
+  | 'finish'
+  /** Keeps a loudspeaker awake, and says nothing. */
+  | 'tick';
 
 /** How much is said: tones, activity and duration only; the usual; or never quiet for long. */
 export const TALK_LEVELS = ['few', 'usual', 'many'] as const;

@@ -37,6 +37,13 @@ export const sayRoundOnly = (round: Turn): Phrase => ['word.round', clipOf('numb
 /** "Group 1", from 1 to 8: names are shown, numbers are spoken. */
 export const sayGroup = (number: number): Phrase => ['word.group', clipOf('number', number)];
 
+/** "Groups 2, 3 and 5"; "Group 2" for one. At least one number, from 1 to 8. */
+export function sayGroups(numbers: readonly number[]): Phrase {
+  const said = numbers.map((number) => clipOf('number', number));
+  if (said.length === 1) return ['word.group', ...said];
+  return ['word.groups', ...said.slice(0, -1), 'word.and', ...said.slice(-1)];
+}
+
 /** A reminder of the catalogue. */
 export const sayReminder = (id: ReminderId): Phrase => [clipOf('reminder', id)];
 
@@ -109,6 +116,12 @@ export const SAY = {
   checkStart: ['phrase.check-start'],
   checkStill: ['phrase.check-still'],
   checkEnd: ['phrase.check-end'],
+  allGroups: ['phrase.all-groups'],
+  getReady: ['phrase.get-ready'],
+  /** A group that is over while others go on. */
+  finished: ['phrase.finished'],
+  /** Until a start that was agreed ahead. */
+  waiting: ['phrase.waiting'],
   /** After a rising tone: what "play a cue now" plays. */
   sample: ['phrase.sample', 'activity.run', 'number.1', 'word.minute'],
 } as const satisfies Record<string, Phrase>;
@@ -120,7 +133,11 @@ export const TONE = {
   harder: 'tone.rise',
   easier: 'tone.fall',
   same: 'tone.level',
+  tick: 'tone.tick',
 } as const satisfies Record<string, ClipId>;
+
+/** What a group that is not spoken to is known by, from 1 to 8. */
+export const callOf = (group: number): ClipId => clipOf('tone', `group-${group}`);
 
 /** Between two clips of one phrase: the shortest at which their frames never meet. */
 export const JOIN_PAUSE_MS = ms(100);
@@ -128,15 +145,20 @@ export const JOIN_PAUSE_MS = ms(100);
 /** Between two phrases: a breath, so that each is heard by itself. */
 export const PHRASE_PAUSE_MS = ms(288);
 
+const isNumber = (clip: ClipId): boolean => clip.startsWith('number.');
+
 /** "Thirty" after "one minute" belongs to it. */
 const isRemainder = (left: ClipId, right: ClipId): boolean =>
-  /^word\.minutes?$/.test(left) && right.startsWith('number.');
+  /^word\.minutes?$/.test(left) && isNumber(right);
+
+/** "Groups one, two and three": nothing else puts a number after a number. */
+const isListed = (left: ClipId, right: ClipId): boolean => isNumber(left) && isNumber(right);
 
 const joins = (left: ClipId, right: ClipId): boolean => {
   const after = CLIPS[left]?.join;
   const before = CLIPS[right]?.join;
   const tied = after === 'right' || after === 'both' || before === 'left' || before === 'both';
-  return tied || isRemainder(left, right);
+  return tied || isRemainder(left, right) || isListed(left, right);
 };
 
 /** Quiet between the last sound of one clip and the first sound of the next. */
@@ -145,8 +167,16 @@ export const pauseBetween = (left: ClipId, right: ClipId): Ms =>
 
 const COUNTED = /^word\.(set|round|group|of)$/;
 
-function textOf(clip: ClipId, before: ClipId | undefined): string {
-  const counted = before !== undefined && COUNTED.test(before) && clip.startsWith('number.');
+/** Whether a number is one of groups that are listed: "Groups 1, 2 and 3". */
+function isOfGroups(clips: Phrase, i: number): boolean {
+  let from = i - 1;
+  while (isNumber(clips[from] ?? '') || clips[from] === 'word.and') from--;
+  return clips[from] === 'word.groups';
+}
+
+function textOf(clips: Phrase, i: number): string {
+  const clip = clips[i] ?? '';
+  const counted = isNumber(clip) && (COUNTED.test(clips[i - 1] ?? '') || isOfGroups(clips, i));
   return counted ? clip.slice('number.'.length) : (CLIPS[clip]?.text ?? '');
 }
 
@@ -160,10 +190,11 @@ export function captionOf(clips: Phrase): string {
   const sentences: string[] = [];
   clips.forEach((clip, i) => {
     const before = clips[i - 1];
-    const text = textOf(clip, before);
+    const text = textOf(clips, i);
     if (text === '') return;
     if (before !== undefined && joins(before, clip)) {
-      sentences.push(`${sentences.pop() ?? ''} ${text}`.trim());
+      const comma = isListed(before, clip) ? ',' : '';
+      sentences.push(`${sentences.pop() ?? ''}${comma} ${text}`.trim());
     } else sentences.push(text);
   });
   return sentences.map(sentence).join(' ');

@@ -16,6 +16,17 @@ export interface Tone {
   readonly toHz: number;
 }
 
+/** A note and then some pips of another pitch: what a group that is not spoken to is known by. */
+export interface Call {
+  /** From the start of the note to the end of the last pip. */
+  readonly seconds: number;
+  readonly note: Tone;
+  readonly pip: Tone;
+  readonly pips: number;
+  /** Quiet before each pip. */
+  readonly restSeconds: number;
+}
+
 /**
  * Which neighbours a clip belongs with: a clip that joins nothing is a phrase of its own, with
  * a pause and a full stop around it. A number joins nothing by itself, its neighbours do.
@@ -25,10 +36,12 @@ export type Join = 'none' | 'left' | 'right' | 'both';
 
 export interface ClipSpec {
   /** What the speech engine is given, or the tone to make. */
-  readonly say: string | Tone;
+  readonly say: string | Tone | Call;
   /** The caption, without capital and full stop; empty for a tone. */
   readonly text: string;
   readonly join: Join;
+  /** How far below everything else it is kept, in LU; left out: not at all. */
+  readonly softer?: number;
 }
 
 // biome-ignore format: a table
@@ -63,12 +76,37 @@ const tone = (seconds: number, fromHz: number, toHz: number): ClipSpec => ({
   join: 'none',
 });
 
+/** Groups of a session that is led together are numbered from 1 to this. */
+export const LAST_GROUP = 8;
+
+const LOW_HZ = 600;
+const HIGH_HZ = 1000;
+
+/**
+ * The call of a group: a high note and one to four low pips for the first four, a low note and
+ * high pips for the others. Unlike a countdown, it is never one pip alone.
+ */
+function call(group: number): ClipSpec {
+  const isFirst = group <= LAST_GROUP / 2;
+  const [noteHz, pipHz] = isFirst ? [HIGH_HZ, LOW_HZ] : [LOW_HZ, HIGH_HZ];
+  const note = { seconds: 0.16, fromHz: noteHz, toHz: noteHz };
+  const pip = { seconds: 0.07, fromHz: pipHz, toHz: pipHz };
+  const pips = isFirst ? group : group - LAST_GROUP / 2;
+  const restSeconds = 0.06;
+  const seconds = note.seconds + pips * (restSeconds + pip.seconds);
+  return { say: { seconds, note, pip, pips, restSeconds }, text: '', join: 'none' };
+}
+
+/** Well below speech, so that nobody turns to it (common practice, no source). */
+const TICK_SOFTER_LU = 20;
+
 const TONES: Record<ClipId, ClipSpec> = {
   'tone.wake': tone(0.6, 600, 600),
   'tone.short': tone(0.12, 800, 800),
   'tone.rise': tone(0.6, 600, 1150),
   'tone.fall': tone(0.6, 1150, 600),
   'tone.level': tone(0.6, 800, 800),
+  'tone.tick': { ...tone(0.06, 700, 700), softer: TICK_SOFTER_LU },
 };
 
 const PHRASES: Record<ClipId, ClipSpec> = {
@@ -78,6 +116,7 @@ const PHRASES: Record<ClipId, ClipSpec> = {
   'word.set': joined('set', 'right'),
   'word.round': joined('round', 'right'),
   'word.group': joined('group', 'right'),
+  'word.groups': joined('groups', 'right'),
   'word.of': joined('of', 'both'),
   'word.and': joined('and', 'both'),
   'word.minute': joined('minute', 'left'),
@@ -104,6 +143,11 @@ const PHRASES: Record<ClipId, ClipSpec> = {
   'phrase.check-start': plain('This is a sound check. Lock the phone and put it in your pocket.'),
   'phrase.check-still': plain('Sound check. All is well.'),
   'phrase.check-end': plain('The sound check is over. Take the phone out.'),
+  'phrase.all-groups': plain('all groups'),
+  'phrase.get-ready': plain('get ready'),
+  // Not "done": that is heard as "run" in noise.
+  'phrase.finished': plain('finished'),
+  'phrase.waiting': plain('Waiting for the start.'),
   'phrase.sample': plain('This is how it will sound.'),
 };
 
@@ -127,6 +171,7 @@ function listClips(): Record<ClipId, ClipSpec> {
   const clips: Record<ClipId, ClipSpec> = { ...TONES, ...PHRASES, ...EFFORTS };
   for (const activity of ACTIVITIES)
     clips[clipOf('activity', activity)] = SAID_ALONE[activity] ?? plain(activity);
+  for (let n = 1; n <= LAST_GROUP; n += 1) clips[clipOf('tone', `group-${n}`)] = call(n);
   for (let n = 1; n <= LAST_NUMBER; n += 1) clips[clipOf('number', n)] = plain(inWords(n));
   for (const [id, text] of Object.entries(REMINDERS)) clips[clipOf('reminder', id)] = plain(text);
   return clips;

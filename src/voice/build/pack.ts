@@ -7,7 +7,7 @@ import type { ClipEntry, VoiceManifest, VoicePack } from '../../domain/track/pac
 import { msOfSeconds } from '../../domain/units.ts';
 import { decode, encodeClip, encodeQuiet } from './encode.ts';
 import type { VoiceSettings } from './settings.ts';
-import { level, makeQuiet, makeTone, soundIn, trim } from './shape.ts';
+import { level, makeCall, makeQuiet, makeTone, soundIn, trim } from './shape.ts';
 import { speak } from './speak.ts';
 import { FRAME_BYTES, FRAME_SAMPLES, RATE } from './tools.ts';
 
@@ -15,7 +15,7 @@ import { FRAME_BYTES, FRAME_SAMPLES, RATE } from './tools.ts';
 const QUIET_FRAMES = 250;
 const QUIET_DB = -60;
 
-/** A sound this far below a clip's loudest is its beginning or its end. */
+/** A sound this far below a clip's loudest is its beginning or its end; less for one that is soft. */
 const HEARD_DB = 36;
 
 interface Made {
@@ -25,8 +25,10 @@ interface Made {
 }
 
 /** A clip before it is levelled: its sound alone. */
-const soundOf = ({ say }: ClipSpec, settings: VoiceSettings): Float64Array =>
-  typeof say === 'string' ? trim(speak(say, settings)) : makeTone(say);
+function soundOf({ say }: ClipSpec, settings: VoiceSettings): Float64Array {
+  if (typeof say === 'string') return trim(speak(say, settings));
+  return 'pips' in say ? makeCall(say) : makeTone(say);
+}
 
 /** What a decoder hears of each clip from its first frame, with quiet on both sides. */
 function listen(clips: readonly Uint8Array[], quiet: Uint8Array): Float64Array[] {
@@ -51,7 +53,8 @@ const peakDbOf = (samples: Float64Array): number =>
  */
 function makeFrames(spec: ClipSpec, settings: VoiceSettings, quiet: Uint8Array): Uint8Array {
   const sound = soundOf(spec, settings);
-  const lufs = typeof spec.say === 'string' ? settings.speechLufs : settings.toneLufs;
+  const full = typeof spec.say === 'string' ? settings.speechLufs : settings.toneLufs;
+  const lufs = full - (spec.softer ?? 0);
   let ceilingDb = settings.peakDb - 1;
   for (let turn = 0; turn < 6; turn += 1) {
     const frames = encodeClip(level(sound, lufs, ceilingDb));
@@ -71,7 +74,7 @@ function list(made: readonly Made[], quiet: Uint8Array): VoiceManifest['clips'] 
   let firstFrame = QUIET_FRAMES;
   made.forEach(({ id, spec, frames }, i) => {
     const count = frames.length / FRAME_BYTES;
-    const { start, end } = soundIn(heard[i] ?? new Float64Array(), HEARD_DB);
+    const { start, end } = soundIn(heard[i] ?? new Float64Array(), HEARD_DB - (spec.softer ?? 0));
     entries[id] = {
       firstFrame,
       frames: count,

@@ -1,4 +1,4 @@
-import type { Tone } from '../../domain/cues/vocabulary.ts';
+import type { Call, Tone } from '../../domain/cues/vocabulary.ts';
 import { loudnessOf } from './loudness.ts';
 import type { Spoken } from './speak.ts';
 import { RATE } from './tools.ts';
@@ -100,6 +100,16 @@ export function makeTone({ seconds, fromHz, toHz }: Tone): Float64Array {
     return 0.25 * Math.sin(phase);
   });
   return fade(wave, 0.004, 0.012);
+}
+
+/** A note and its pips, with quiet between them. */
+export function makeCall({ note, pip, pips, restSeconds }: Call): Float64Array {
+  const [first, other] = [makeTone(note), makeTone(pip)];
+  const step = samplesIn(restSeconds) + other.length;
+  const sound = new Float64Array(first.length + pips * step);
+  sound.set(first);
+  for (let i = 1; i <= pips; i += 1) sound.set(other, first.length + i * step - other.length);
+  return sound;
 }
 
 /** Noise of a level in dBFS, dull rather than hissing, the same for the same seed. */

@@ -11,8 +11,11 @@ import { clipLengths, type VoiceManifest } from '../../../src/domain/track/pack.
 import { ms, type Percent } from '../../../src/domain/units.ts';
 import { anyPlan, timelineOf } from './plans.ts';
 
-/** Tones as the rules give them: 0.12 s and 0.6 s. */
-const toneLength = (clip: string): number => (clip === 'tone.short' ? 120 : 600);
+/** Tones as long as the vocabulary makes them. */
+function toneLength(clip: string): number {
+  const say = CLIPS[clip]?.say;
+  return typeof say === 'object' ? say.seconds * 1000 : Number.NaN;
+}
 
 const voice = (wordLength: (clip: string) => number): ClipLengths => ({
   lengthOf: (clip) => {
