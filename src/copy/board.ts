@@ -116,11 +116,14 @@ function heardSentences({ sessions, done, wanted, gap, signs, niggles, cutShort 
   ];
 }
 
+/** A cell in full, where its week is said beside it. */
+export const cellWords = (cell: BoardCell): string =>
+  cell.state === 'heard' ? heardSentences(cell).join(' ') : STATE_SENTENCE[cell.state];
+
 /** A cell in full, for a screen reader and for the page of a person. */
 export function cellSentence(cell: BoardCell, who?: string): string {
   const lead = who === undefined ? `Week ${cell.week}:` : `${who}, week ${cell.week}:`;
-  const said = cell.state === 'heard' ? heardSentences(cell) : [STATE_SENTENCE[cell.state]];
-  return `${lead} ${said.join(' ')}`;
+  return `${lead} ${cellWords(cell)}`;
 }
 
 /** A cell with all that a screen draws of it. */

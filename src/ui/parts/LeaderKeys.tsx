@@ -56,7 +56,7 @@ export function NeedKeys() {
         name={words.make}
         onGiven={(passphrase) => void job.run(store.getState().makeKeys(passphrase))}
       />
-      <Restore />
+      <RestoreKeys />
     </section>
   );
 }
@@ -110,7 +110,8 @@ function Passphrase(props: PassphraseProps) {
 
 const BACKUP_MAX_BYTES = 64 * 1024;
 
-function Restore() {
+/** Takes the keys over from their backup. */
+export function RestoreKeys() {
   const store = useApp().publishing;
   const [backup, setBackup] = useState({ name: '', text: '' });
   const job = useJob();
@@ -182,7 +183,7 @@ export function ManageKeys({ programmeId }: { programmeId: string }) {
           name={words.replace}
           onGiven={(passphrase) => void job.run(store.getState().replaceKeys(passphrase))}
         />
-        <Restore />
+        <RestoreKeys />
       </div>
     </details>
   );

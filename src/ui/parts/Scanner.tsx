@@ -1,11 +1,21 @@
 import { useEffect, useRef, useState } from 'react';
-import { exchangeProblem } from '../../copy/exchange.ts';
 import { join } from '../../copy/join.ts';
-import { useApp } from '../app-context.tsx';
+import type { Result } from '../../domain/result.ts';
+
+interface ScannerProps<P> {
+  /** What to do, in a sentence. */
+  readonly hint: string;
+  readonly stop: string;
+  /** Looks for codes until what it gives is called. */
+  readonly scan: (video: HTMLVideoElement) => Promise<Result<() => void, P>>;
+  readonly said: (problem: P) => string;
+  readonly onStop: () => void;
+}
 
 /** The camera's picture while codes are looked for; leaving the page puts the camera out. */
-export function Scanner({ onStop }: { onStop: () => void }) {
-  const store = useApp().received;
+export function Scanner<P>({ hint, stop: stopName, scan, said, onStop }: ScannerProps<P>) {
+  // Once for the life of the picture, whatever is drawn around it.
+  const start = useRef({ scan, said });
   const video = useRef<HTMLVideoElement>(null);
   const [problem, setProblem] = useState('');
   useEffect(() => {
@@ -13,8 +23,9 @@ export function Scanner({ onStop }: { onStop: () => void }) {
     let stop = () => {};
     const look = async () => {
       if (video.current === null) return;
-      const watching = await store.getState().scan(video.current);
-      if (!watching.ok) return setProblem(exchangeProblem(watching.error));
+      const { scan, said } = start.current;
+      const watching = await scan(video.current);
+      if (!watching.ok) return setProblem(said(watching.error));
       stop = watching.value;
       if (isGone) stop();
     };
@@ -23,11 +34,11 @@ export function Scanner({ onStop }: { onStop: () => void }) {
       isGone = true;
       stop();
     };
-  }, [store]);
+  }, []);
   return (
     <div className="stack">
       <div role="alert">{problem !== '' && <p className="notice">{problem}</p>}</div>
-      {problem === '' && <p>{join.scanning}</p>}
+      {problem === '' && <p>{hint}</p>}
       <video
         ref={video}
         className="camera"
@@ -38,7 +49,7 @@ export function Scanner({ onStop }: { onStop: () => void }) {
       />
       <div>
         <button type="button" className="button" onClick={onStop}>
-          {join.stop}
+          {stopName}
         </button>
       </div>
     </div>

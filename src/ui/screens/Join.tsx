@@ -123,7 +123,13 @@ function Ways() {
       <section className="stack rule">
         <h2>{join.codeTitle}</h2>
         {scanning ? (
-          <Scanner onStop={() => setScanning(false)} />
+          <Scanner
+            hint={join.scanning}
+            stop={join.stop}
+            scan={(video) => store.getState().scan(video)}
+            said={exchangeProblem}
+            onStop={() => setScanning(false)}
+          />
         ) : (
           <div>
             <button type="button" className="button" onClick={() => setScanning(true)}>

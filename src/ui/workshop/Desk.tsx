@@ -1,10 +1,12 @@
 import { type RefObject, useEffect, useRef } from 'react';
 import { Link, useLocation, useParams } from 'wouter';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
+import { boards } from '../../copy/board-page.ts';
 import { shelf, desk as words } from '../../copy/workshop.ts';
 import { LIMITS } from '../../domain/programme/shape.ts';
 import { fileOf } from '../../domain/workshop/file.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
+import { boardAt } from '../board/addresses.ts';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { deskAt, pageAt, placeAt, shelfAt } from './addresses.ts';
@@ -102,6 +104,7 @@ function Table(props: Omit<Parameters<typeof SheetTable>[0], 'warnings' | 'stand
 function Tools({ open }: { open: OpenSheet }) {
   const { key, saved, problem, sheet } = open;
   const store = useWorkshopStore();
+  const sent = useSent(sheet);
   const save = () => {
     const file = store.getState().file();
     const name = `${sheet.id}.json`;
@@ -124,6 +127,11 @@ function Tools({ open }: { open: OpenSheet }) {
         <button type="button" className="button" onClick={save}>
           {words.saveFile}
         </button>
+        {sent !== undefined && (
+          <Link href={boardAt(sheet.id)} className="button">
+            {boards.one}
+          </Link>
+        )}
       </div>
       <p role="status" className="small soft">
         {problem !== undefined ? '' : saved ? words.kept : words.keeping}

@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation, useParams } from 'wouter';
 import type { Sending } from '../../app/exchange-contract.ts';
+import { boards } from '../../copy/board-page.ts';
 import { lead } from '../../copy/lead.ts';
 import { shelf } from '../../copy/workshop.ts';
 import { readProgramme } from '../../domain/programme/read.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
+import { boardAt, boardsAt } from '../board/addresses.ts';
 import { NotHere } from '../parts/NotHere.tsx';
 import { SendSheet } from '../parts/SendSheet.tsx';
 import { deskAt, sentAt, shelfAt } from './addresses.ts';
@@ -27,10 +29,16 @@ export function SentBefore() {
   return (
     <section className="stack rule">
       <h2>{lead.sentTitle}</h2>
+      <Link href={boardsAt} className="text-button">
+        {boards.toBringIn}
+      </Link>
       {all.map(({ id, title, revision, text }) => (
         <div key={id} className="stack tight">
           <p>{lead.sentLine(title, revision)}</p>
           <div className="row">
+            <Link href={boardAt(id)} className="button">
+              {boards.open(title)}
+            </Link>
             <Link href={sentAt(id)} className="button">
               {lead.again(title)}
             </Link>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { ShelfItem } from '../../app/workshop-contract.ts';
+import { boards } from '../../copy/board-page.ts';
 import { cameAt } from '../../copy/came.ts';
 import { common } from '../../copy/common.ts';
 import { lead } from '../../copy/lead.ts';
@@ -9,6 +10,7 @@ import { shelf as words } from '../../copy/workshop.ts';
 import type { ProgrammeProblem } from '../../domain/programme/problem.ts';
 import { PROGRAMME_MAX_BYTES } from '../../domain/programme/programme.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
+import { boardAt } from '../board/addresses.ts';
 import { PickFile } from '../parts/PickFile.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { deskAt, pageAt } from './addresses.ts';
@@ -75,6 +77,11 @@ function Item({ item: { key, sheet, changedAt } }: { item: ShelfItem }) {
         <Link href={deskAt(key)} className="button">
           {words.open(title)}
         </Link>
+        {sent !== undefined && (
+          <Link href={boardAt(sheet.id)} className="button">
+            {boards.one}
+          </Link>
+        )}
       </div>
       {isAsking ? (
         <div className="notice" role="alert">

@@ -4,6 +4,7 @@ import { IDLE_VIEW, NOTHING_OFFERED } from '../../../src/app/session/idle-view.t
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
+import { BOARD_STATES } from './board.ts';
 
 export interface GalleryState {
   /** Address in the fragment. */
@@ -288,4 +289,5 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
   'under-way': { path: '/settings', options: { view: running } },
   update: { path: '/', options: { updates: { waiting: true } } },
   nothing: { path: '/nowhere', options: {} },
+  ...BOARD_STATES,
 };

@@ -1,0 +1,127 @@
+import { useId } from 'react';
+import { boardPage as words } from '../../copy/board-page.ts';
+import { weekDates } from '../../copy/week-dates.ts';
+import type { Board } from '../../domain/board/board.ts';
+import { dayOf } from '../../domain/programme/dates.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
+import { type Look, SHOWS, SORTS } from './board-rows.ts';
+
+interface LookProps {
+  readonly programme: Programme;
+  readonly board: Board;
+  readonly look: Look;
+  readonly onChange: (part: Partial<Look>) => void;
+}
+
+/** Which week is looked at, which people, in what order. */
+export function BoardLook({ programme, board, look, onChange }: LookProps) {
+  const id = useId();
+  return (
+    <search className="board-look" aria-label={words.look}>
+      <WeekPick programme={programme} week={look.week} onChange={onChange} />
+      <Pick
+        name={words.group}
+        value={look.group}
+        options={[
+          ['', words.allGroups],
+          ...board.groups.map(({ id: group, name }) => [group, name] as const),
+        ]}
+        onChange={(group) => onChange({ group })}
+      />
+      <Pick
+        name={words.show}
+        value={look.show}
+        options={SHOWS.map((show) => [show, words.shows[show]] as const)}
+        onChange={(show) => onChange({ show })}
+      />
+      <Pick
+        name={words.sort}
+        value={look.sort}
+        options={SORTS.map((sort) => [sort, words.sorts[sort]] as const)}
+        onChange={(sort) => onChange({ sort })}
+      />
+      <div className="field">
+        <label htmlFor={id}>{words.search}</label>
+        <input
+          id={id}
+          className="line"
+          type="search"
+          autoComplete="off"
+          spellCheck={false}
+          value={look.search}
+          onChange={(event) => onChange({ search: event.target.value })}
+        />
+      </div>
+    </search>
+  );
+}
+
+interface WeekProps extends Pick<LookProps, 'programme' | 'onChange'> {
+  readonly week: number;
+}
+
+function WeekPick({ programme, week, onChange }: WeekProps) {
+  const weeks = programme.weeks.length;
+  const monday = programme.startDate === undefined ? undefined : dayOf(programme.startDate);
+  const dates = (n: number) => (monday === undefined ? '' : weekDates(monday + 7 * (n - 1)));
+  return (
+    <div className="board-week">
+      <button
+        type="button"
+        className="button"
+        aria-label={words.earlier}
+        disabled={week <= 1}
+        onClick={() => onChange({ week: week - 1 })}
+      >
+        ←
+      </button>
+      <Pick
+        name={words.week}
+        value={String(week)}
+        options={programme.weeks.map((_, n) => [
+          String(n + 1),
+          words.weekOption(n + 1, dates(n + 1)),
+        ])}
+        onChange={(n) => onChange({ week: Number(n) })}
+      />
+      <button
+        type="button"
+        className="button"
+        aria-label={words.later}
+        disabled={week >= weeks}
+        onClick={() => onChange({ week: week + 1 })}
+      >
+        →
+      </button>
+    </div>
+  );
+}
+
+interface PickProps<T extends string> {
+  readonly name: string;
+  readonly value: T;
+  readonly options: readonly (readonly [T, string])[];
+  readonly onChange: (value: T) => void;
+}
+
+/** One of several, where a row of radio buttons would fill a phone. */
+export function Pick<T extends string>({ name, value, options, onChange }: PickProps<T>) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{name}</label>
+      <select
+        id={id}
+        className="line"
+        value={value}
+        onChange={(event) => onChange(event.target.value as T)}
+      >
+        {options.map(([each, said]) => (
+          <option key={each} value={each}>
+            {said}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

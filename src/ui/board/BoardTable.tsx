@@ -1,0 +1,175 @@
+import { type CSSProperties, memo } from 'react';
+import { Link } from 'wouter';
+import { calledOf, cellWords, gapText, groupWeekSentences } from '../../copy/board.ts';
+import { boardPage as words } from '../../copy/board-page.ts';
+import type { Board, BoardCell, GroupWeek, PersonRow } from '../../domain/board/board.ts';
+import { personAt } from './addresses.ts';
+import { CellMarks, Flags, GapMark } from './BoardMarks.tsx';
+import type { DueBy, Section } from './board-rows.ts';
+import { MoreRows, useMore } from './MoreRows.tsx';
+
+interface TableProps {
+  readonly programmeId: string;
+  readonly board: Board;
+  readonly sections: readonly Section[];
+  readonly due: DueBy;
+  /** From 1. */
+  readonly week: number;
+}
+
+/** Everybody by weeks, group below group: for a desk. Scrolls in itself, so that the weeks stay in sight. */
+export function BoardTable({ programmeId, board, sections, due, week }: TableProps) {
+  const weeks = board.groups[0]?.weeks ?? [];
+  const columns = { '--weeks': weeks.length } as CSSProperties;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is scrolled by the keyboard too
+    <section className="board-scroll" aria-label={words.scroll} tabIndex={0}>
+      <table className="board-table figures" style={columns}>
+        <caption className="for-readers">{words.table}</caption>
+        <thead>
+          <tr>
+            <th scope="col" className="board-name">
+              {words.person}
+            </th>
+            {weeks.map((each) => (
+              <th scope="col" key={each.week} data-now={each.week === week}>
+                {words.weekHead(each.week)}
+                {each.week === board.week && <span className="board-now">{words.now}</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        {sections.map((section) => (
+          <GroupRows
+            key={section.group.id}
+            section={section}
+            groups={sections.length}
+            programmeId={programmeId}
+            due={due}
+            week={week}
+            now={board.week}
+          />
+        ))}
+      </table>
+    </section>
+  );
+}
+
+interface GroupProps extends Omit<TableProps, 'board' | 'sections'> {
+  readonly section: Section;
+  readonly groups: number;
+  readonly now: number;
+}
+
+const GroupRows = memo(function GroupRows(props: GroupProps) {
+  const { section, groups, programmeId, due, week, now } = props;
+  const { group, rows } = section;
+  const more = useMore(rows.length, groups);
+  return (
+    <tbody>
+      <tr className="board-group">
+        <th scope="rowgroup" className="board-name">
+          <span className="big">{group.name}</span>
+          <span className="small">{words.groupHelp}</span>
+        </th>
+        {group.weeks.map((each) => (
+          <td key={each.week} data-now={each.week === week}>
+            {each.week <= now && <Together week={each} />}
+          </td>
+        ))}
+      </tr>
+      {rows.slice(0, more.shown).map((row) => (
+        <Row
+          key={row.person}
+          row={row}
+          href={personAt(programmeId, row.person)}
+          isDue={due.has(row.person)}
+          week={week}
+        />
+      ))}
+      {more.left > 0 && (
+        <tr>
+          <td className="board-more" colSpan={group.weeks.length + 1}>
+            <MoreRows more={more} group={group.name} />
+          </td>
+        </tr>
+      )}
+      <tr className="board-silent">
+        <th scope="row" className="board-name">
+          {words.noReply}
+        </th>
+        {group.weeks.map(({ week: n, of, heard }) => (
+          <td key={n} data-now={n === week}>
+            {n <= now && of > heard && of - heard}
+          </td>
+        ))}
+      </tr>
+    </tbody>
+  );
+});
+
+function Together({ week }: { week: GroupWeek }) {
+  return (
+    <>
+      <span className="for-readers">{groupWeekSentences(week).join(' ')}</span>
+      <span aria-hidden="true" className="board-cell">
+        <span>{words.of(week.heard, week.of)}</span>
+        {week.gap !== undefined && (
+          <span>
+            <GapMark gap={week.gap.median} />
+          </span>
+        )}
+        {week.gap !== undefined && week.gap.lower !== week.gap.upper && (
+          <span className="small">
+            {words.half(gapText(week.gap.lower), gapText(week.gap.upper))}
+          </span>
+        )}
+        <Flags {...week} />
+      </span>
+    </>
+  );
+}
+
+interface RowProps {
+  readonly row: PersonRow;
+  readonly href: string;
+  readonly isDue: boolean;
+  readonly week: number;
+}
+
+const Row = memo(function Row({ row, href, isDue, week }: RowProps) {
+  return (
+    <tr>
+      <th scope="row" className="board-name">
+        <Link href={href}>{calledOf(row)}</Link>
+        <PersonTags row={row} isDue={isDue} />
+      </th>
+      {row.cells.map((cell) => (
+        <td key={cell.week} data-now={cell.week === week}>
+          <Cell cell={cell} />
+        </td>
+      ))}
+    </tr>
+  );
+});
+
+export function PersonTags({ row, isDue }: { row: PersonRow; isDue: boolean }) {
+  return (
+    <>
+      {isDue && <span className="tag board-due">{words.needsWord}</span>}
+      {row.byHand && <span className="small soft">{words.byHand}</span>}
+    </>
+  );
+}
+
+/** A week of a person: marks for the eye, words for the ear. */
+const Cell = memo(function Cell({ cell }: { cell: BoardCell }) {
+  return (
+    <>
+      <span className="for-readers">{cellWords(cell)}</span>
+      <span aria-hidden="true" className="board-cell">
+        <CellMarks cell={cell} />
+      </span>
+    </>
+  );
+});
