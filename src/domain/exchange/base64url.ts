@@ -5,6 +5,9 @@ const VALUES: ReadonlyMap<string, number> = new Map(
   Array.from(LETTERS, (letter, value) => [letter, value]),
 );
 
+/** Six bits of a letter; nothing where it is none of base64url's. */
+export const bitsOf = (letter: string): number | undefined => VALUES.get(letter);
+
 /** Bytes as base64url without padding (RFC 4648, section 5). */
 export function toBase64Url(bytes: Uint8Array): string {
   let text = '';

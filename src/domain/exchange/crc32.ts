@@ -7,11 +7,17 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
 /** Bytes of a checksum. */
 export const CRC_BYTES = 4;
 
+/** A checksum under way: what it begins with, one byte more, and what has come of it. */
+export const CRC_START = 0xffffffff;
+export const crcStep = (crc: number, byte: number): number =>
+  (TABLE[(crc ^ byte) & 255] ?? 0) ^ (crc >>> 8);
+export const crcEnd = (crc: number): number => (crc ^ 0xffffffff) >>> 0;
+
 /** CRC-32 as in ISO 3309 and RFC 1952, section 8: finds damage, and keeps nobody from making it. */
 export function crc32(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
-  for (const byte of bytes) crc = (TABLE[(crc ^ byte) & 255] ?? 0) ^ (crc >>> 8);
-  return (crc ^ 0xffffffff) >>> 0;
+  let crc = CRC_START;
+  for (const byte of bytes) crc = crcStep(crc, byte);
+  return crcEnd(crc);
 }
 
 /** A checksum as four bytes, the highest first. */

@@ -13,7 +13,7 @@ const VERSION = 1;
 /** What is inside: a programme, or what a participant tells a leader, which is sealed. */
 const KINDS = { programme: 1, answer: 2 } as const;
 const SIGNED = 0x10;
-const HEAD_BYTES = 2;
+export const HEAD_BYTES = 2;
 
 /** Exactly what was signed, and the signature where there is one. */
 export interface Packet {
@@ -62,7 +62,7 @@ export function encodePacket({ bytes, signature }: Packet): string {
 export const encodeAnswer = (sealed: Uint8Array): string => closed(ANSWER_HEAD, sealed);
 
 /** Whether a code arrived as it was made. Cheap: nothing is inflated. */
-export function isWhole(bytes: Uint8Array): boolean {
+function isWhole(bytes: Uint8Array): boolean {
   const end = bytes.length - CRC_BYTES;
   if (end < HEAD_BYTES) return false;
   const said = crcBytes(crc32(bytes.subarray(0, end)));
