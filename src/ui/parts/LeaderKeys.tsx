@@ -1,10 +1,11 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import type { KeyProblem } from '../../app/exchange-contract.ts';
 import { keyProblem } from '../../copy/exchange.ts';
 import { leaderKeys as words } from '../../copy/lead.ts';
 import { day } from '../../copy/times.ts';
 import type { Result } from '../../domain/result.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
+import { Passphrase } from './Passphrase.tsx';
 import { PickFile } from './PickFile.tsx';
 import { localDate } from './today.ts';
 
@@ -58,53 +59,6 @@ export function NeedKeys() {
       />
       <RestoreKeys />
     </section>
-  );
-}
-
-interface PassphraseProps {
-  readonly name: string;
-  readonly label?: string;
-  readonly help?: string;
-  readonly primary?: boolean;
-  readonly onGiven: (passphrase: string) => void;
-}
-
-/** In sight while it is typed: a slip in a backup's passphrase would show only when it is too late. */
-function Passphrase(props: PassphraseProps) {
-  const { name, label = words.passphrase, help = words.passphraseHelp, primary, onGiven } = props;
-  const [passphrase, setPassphrase] = useState('');
-  const id = useId();
-  return (
-    <form
-      className="stack"
-      onSubmit={(event) => {
-        event.preventDefault();
-        onGiven(passphrase);
-      }}
-    >
-      <div className="field">
-        <label htmlFor={id}>{label}</label>
-        <input
-          id={id}
-          className="line"
-          type="text"
-          value={passphrase}
-          autoComplete="off"
-          autoCapitalize="none"
-          spellCheck={false}
-          aria-describedby={`${id}-help`}
-          onChange={(event) => setPassphrase(event.target.value)}
-        />
-        <p id={`${id}-help`} className="small soft">
-          {help}
-        </p>
-      </div>
-      <div>
-        <button type="submit" className={primary ? 'button primary' : 'button'}>
-          {name}
-        </button>
-      </div>
-    </form>
   );
 }
 

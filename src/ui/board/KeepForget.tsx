@@ -1,0 +1,102 @@
+import { useState } from 'react';
+import { personName, personPage } from '../../copy/board-page.ts';
+import { keep as words } from '../../copy/keep.ts';
+import type { BoardInput } from '../../domain/board/board.ts';
+import { Dialog } from '../parts/Dialog.tsx';
+import { LineField } from '../workshop/fields.tsx';
+import { useBoardStore } from './board-context.tsx';
+import { KeepSaid } from './KeepSaid.tsx';
+import { useJob } from './keep-job.ts';
+import { type Listed, listedBy, matching, tickedAs } from './list-people.ts';
+
+/** As many as are shown without a name to look for. */
+const SHOWN = 8;
+
+/** Everybody on the board, and the one action that forgets somebody wholly. */
+export function KeepForget({ input }: { input: BoardInput }) {
+  const store = useBoardStore();
+  const job = useJob();
+  const [search, setSearch] = useState('');
+  const [asked, setAsked] = useState<Listed>();
+  const groups = matching(listedBy(input), search);
+  const found = groups.flatMap(({ people, name }) => people.map((who) => ({ who, group: name })));
+  const forget = async (who: Listed) => {
+    setAsked(undefined);
+    await job.run(
+      store.getState().forget(input.programme.id, who.person),
+      words.forgotten(personName(who)),
+    );
+  };
+  return (
+    <section className="stack rule">
+      <h2>{words.forget}</h2>
+      <p>{words.forgetBody}</p>
+      <KeepSaid said={job.said} />
+      {input.heard.length === 0 ? (
+        <p className="soft">{words.nobody}</p>
+      ) : (
+        <>
+          <LineField name={words.search} value={search} onChange={setSearch} />
+          <ul className="keep-people">
+            {found.slice(0, SHOWN).map(({ who, group }) => (
+              <li key={who.person}>
+                <span>
+                  <strong>{personName(who)}</strong> <small className="soft">{group}</small>
+                </span>
+                <button type="button" className="button" onClick={() => setAsked(who)}>
+                  {personPage.forgetGo(personName(who))}
+                </button>
+              </li>
+            ))}
+          </ul>
+          <p role="status" className="small soft">
+            {found.length === 0 && words.noneFound}
+            {found.length > SHOWN && words.more(found.length - SHOWN)}
+          </p>
+        </>
+      )}
+      {asked !== undefined && (
+        <Question
+          who={asked}
+          input={input}
+          onYes={() => void forget(asked)}
+          onNo={() => setAsked(undefined)}
+        />
+      )}
+    </section>
+  );
+}
+
+interface QuestionProps {
+  readonly who: Listed;
+  readonly input: BoardInput;
+  readonly onYes: () => void;
+  readonly onNo: () => void;
+}
+
+/** What goes, counted, and that it cannot be taken back. */
+function Question({ who, input, onYes, onNo }: QuestionProps) {
+  const told = input.heard.filter(({ person }) => who.ids.includes(person));
+  const entries = told.flatMap((each) => each.entries);
+  const days = input.days.filter((day) => tickedAs(who, day).length > 0).length;
+  const notes = entries.filter(({ note }) => note !== undefined).length;
+  const title = personPage.forgetTitle(personName(who));
+  return (
+    <Dialog name={title} className="sheet" onLeave={onNo}>
+      <div className="stack">
+        <h1 tabIndex={-1}>{title}</h1>
+        {personPage.forgetWhat(entries.length, days, notes).map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        <div className="pair">
+          <button type="button" className="button" onClick={onYes}>
+            {personPage.forgetYes}
+          </button>
+          <button type="button" className="button primary" onClick={onNo}>
+            {personPage.forgetNo}
+          </button>
+        </div>
+      </div>
+    </Dialog>
+  );
+}
