@@ -7,11 +7,10 @@ export const attendance = {
   help: 'Every tick is kept at once. It stands on the board beside what people tell themselves.',
   day: 'Day',
   week: 'Week',
-  weekOption: (n: number, focus: string): string =>
-    focus === '' ? `Week ${n}` : `Week ${n}: ${focus}`,
+  weekOption: (n: number, focus: string): string => (focus === '' ? `${n}` : `${n}: ${focus}`),
   session: 'Session',
   sessionOption: (n: number, isTogether: boolean): string =>
-    isTogether ? `Session ${n}, together` : `Session ${n}`,
+    isTogether ? `${n}, together` : `${n}`,
   search: 'Find by name',
   noneFound: 'Nobody by that name. Add them below.',
   nobody: 'Nobody is on the list yet. Add the first name, or print the list with empty lines.',

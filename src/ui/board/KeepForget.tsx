@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { personName, personPage } from '../../copy/board-page.ts';
+import { calledOf } from '../../copy/board.ts';
+import { personPage } from '../../copy/board-page.ts';
 import { keep as words } from '../../copy/keep.ts';
 import type { BoardInput } from '../../domain/board/board.ts';
 import { Dialog } from '../parts/Dialog.tsx';
@@ -24,7 +25,7 @@ export function KeepForget({ input }: { input: BoardInput }) {
     setAsked(undefined);
     await job.run(
       store.getState().forget(input.programme.id, who.person),
-      words.forgotten(personName(who)),
+      words.forgotten(calledOf(who)),
     );
   };
   return (
@@ -41,10 +42,10 @@ export function KeepForget({ input }: { input: BoardInput }) {
             {found.slice(0, SHOWN).map(({ who, group }) => (
               <li key={who.person}>
                 <span>
-                  <strong>{personName(who)}</strong> <small className="soft">{group}</small>
+                  <strong>{calledOf(who)}</strong> <small className="soft">{group}</small>
                 </span>
                 <button type="button" className="button" onClick={() => setAsked(who)}>
-                  {personPage.forgetGo(personName(who))}
+                  {personPage.forgetGo(calledOf(who))}
                 </button>
               </li>
             ))}
@@ -80,7 +81,7 @@ function Question({ who, input, onYes, onNo }: QuestionProps) {
   const entries = told.flatMap((each) => each.entries);
   const days = input.days.filter((day) => tickedAs(who, day).length > 0).length;
   const notes = entries.filter(({ note }) => note !== undefined).length;
-  const title = personPage.forgetTitle(personName(who));
+  const title = personPage.forgetTitle(calledOf(who));
   return (
     <Dialog name={title} className="sheet" onLeave={onNo}>
       <div className="stack">

@@ -65,6 +65,7 @@ function Preview({ preview, onTake, onLeave }: PreviewProps) {
   const title = useRef<HTMLHeadingElement>(null);
   // What was chosen is read before what can be done with it.
   useEffect(() => title.current?.focus(), []);
+  const isNews = preview.newPeople > 0 || preview.newSessions > 0;
   return (
     <>
       <h3 ref={title} tabIndex={-1}>
@@ -73,10 +74,13 @@ function Preview({ preview, onTake, onLeave }: PreviewProps) {
       {previewLines(preview).map((line) => (
         <p key={line}>{line}</p>
       ))}
+      {!isNews && <p>{words.nothingNew}</p>}
       <div className="row">
-        <button type="button" className="button primary" onClick={onTake}>
-          {words.take}
-        </button>
+        {isNews && (
+          <button type="button" className="button primary" onClick={onTake}>
+            {words.take}
+          </button>
+        )}
         <button type="button" className="button" onClick={onLeave}>
           {words.leave}
         </button>

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { attendance as words } from '../../copy/attendance.ts';
-import { personName } from '../../copy/board-page.ts';
+import { calledOf } from '../../copy/board.ts';
 import type { Marks } from './list-marks.ts';
 import type { Listed, ListedGroup } from './list-people.ts';
 
@@ -41,7 +41,7 @@ function Row({ who, marks }: { who: Listed; marks: Marks }) {
           checked={marks.isThere(who)}
           onChange={(event) => marks.tick(who, event.target.checked)}
         />
-        <span>{personName(who)}</span>
+        <span>{calledOf(who)}</span>
       </label>
     </li>
   );

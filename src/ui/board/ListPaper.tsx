@@ -1,5 +1,5 @@
 import { attendance } from '../../copy/attendance.ts';
-import { personName } from '../../copy/board-page.ts';
+import { calledOf } from '../../copy/board.ts';
 import { HELP } from '../../copy/cautions.ts';
 import { day } from '../../copy/times.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
@@ -37,7 +37,7 @@ export function ListPaper({ programme, date, which, groups, marks }: PaperProps)
               {group.people.map((who) => (
                 <li key={who.person}>
                   <Box isTicked={marks.isThere(who)} />
-                  <span>{personName(who)}</span>
+                  <span>{calledOf(who)}</span>
                 </li>
               ))}
               {Array.from({ length: emptyLines(group) }, (_, n) => (

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { calledOf } from '../../copy/board.ts';
 import { DUE_TITLE, dueWords, reasonSentence, wordDraft } from '../../copy/board-due.ts';
-import { personName } from '../../copy/board-page.ts';
 import { wordsPage as words } from '../../copy/words-page.ts';
 import type { BoardInput, PersonRow } from '../../domain/board/board.ts';
 import type { Due } from '../../domain/board/due.ts';
@@ -21,7 +21,7 @@ interface ItemProps {
 export function WordItem({ due, row, input, share }: ItemProps) {
   const { programme } = input;
   const [isOpen, setOpen] = useState(false);
-  const name = personName(row);
+  const name = calledOf(row);
   const group = programme.groups.find(({ id }) => id === row.group)?.name ?? row.group;
   return (
     <article className="stack tight">
@@ -55,7 +55,7 @@ export function WordItem({ due, row, input, share }: ItemProps) {
 function Message({ due, row, input: { programme }, share }: ItemProps) {
   const [about, setAbout] = useState(0);
   const reason = due.reasons[about] ?? due.reasons[0];
-  const name = personName(row);
+  const name = calledOf(row);
   const to = {
     ...(row.name === undefined ? {} : { name: row.name }),
     leader: programme.leader.name,

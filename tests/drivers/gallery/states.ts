@@ -5,6 +5,7 @@ import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
 import { BOARD_STATES } from './board.ts';
+import { LEADER_STATES } from './leader.ts';
 
 export interface GalleryState {
   /** Address in the fragment. */
@@ -290,4 +291,5 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
   update: { path: '/', options: { updates: { waiting: true } } },
   nothing: { path: '/nowhere', options: {} },
   ...BOARD_STATES,
+  ...LEADER_STATES,
 };

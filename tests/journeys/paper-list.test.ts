@@ -1,0 +1,91 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { attendance as words } from '../../src/copy/attendance.ts';
+import { type Gallery, openGallery, PHONE } from '../drivers/browser/gallery.ts';
+
+/** The attendance list in a real browser, printed into a PDF as a printer would get it. */
+let gallery: Gallery;
+let page: Page;
+beforeAll(async () => {
+  gallery = await openGallery();
+  page = gallery.page;
+});
+afterAll(() => gallery.close());
+
+/** Pages of a PDF (ISO 32000, 7.7.3.3: each is an object of type Page) and their size in points. */
+async function printed(): Promise<{ pages: number; sizes: string[] }> {
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  const sizes = (pdf.match(/\/MediaBox\s*\[[^\]]*\]/g) ?? []).map((box) =>
+    (box.match(/[\d.]+/g) ?? []).map((points) => Math.round(Number(points))).join(' '),
+  );
+  return { pages: (pdf.match(/\/Type\s*\/Page\b/g) ?? []).length, sizes: [...new Set(sizes)] };
+}
+
+const LISTS = [
+  { state: 'list', names: 37 },
+  { state: 'list-empty', names: 0 },
+  { state: 'list-large', names: 120 },
+] as const;
+
+describe.each(LISTS)('$state: $names names', ({ state, names }) => {
+  beforeAll(async () => {
+    await gallery.show(state);
+    await page.locator('.attendance-paper').waitFor({ state: 'attached' });
+  });
+
+  it('UI-89 is no more A4 pages than its lines take', async () => {
+    const { lines, heads } = await page.evaluate(() => ({
+      lines: document.querySelectorAll('.attendance-block li').length,
+      heads: document.querySelectorAll('.attendance-block h3').length,
+    }));
+    // Two columns within margins of 12 mm; a line is 8 mm and its rule, a group's name 10 mm. The
+    // head of the first page and what stands below the last line take 45 mm of both columns.
+    const mm = (lines * 8.2 + heads * 10) / 2 + 45;
+    // ISO 216: 210 x 297 mm are 595 x 842 points.
+    expect(await printed()).toEqual({ pages: Math.ceil(mm / 273), sizes: ['0 0 595 842'] });
+  });
+
+  it('UI-89 prints the list and nothing else, every name, and cuts nothing off', async () => {
+    await page.setViewportSize({ width: 703, height: 1032 });
+    await page.emulateMedia({ media: 'print' });
+    const seen = await page.evaluate(() => {
+      const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      const around = document.createRange();
+      const [outside, cut]: [string[], string[]] = [[], []];
+      for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
+        around.selectNodeContents(node);
+        const box = around.getBoundingClientRect();
+        const hidden = !(node.parentElement?.checkVisibility() ?? false);
+        if (hidden || box.width === 0 || (node.textContent ?? '').trim() === '') continue;
+        const sheet = node.parentElement?.closest('.attendance-paper')?.getBoundingClientRect();
+        if (sheet === undefined) outside.push(node.textContent ?? '');
+        else if (box.left < sheet.left - 1 || box.right > sheet.right + 1)
+          cut.push(node.textContent ?? '');
+      }
+      const list = [...document.querySelectorAll('.attendance-block li')];
+      return {
+        outside,
+        cut,
+        named: list.filter((each) => (each.textContent ?? '').trim() !== '').length,
+        boxes: list.filter((each) => each.querySelector('svg')?.checkVisibility()).length,
+        lines: list.length,
+      };
+    });
+    await page.emulateMedia({ media: null });
+    await page.setViewportSize(PHONE);
+    expect(seen.outside).toEqual([]);
+    expect(seen.cut).toEqual([]);
+    expect(seen.named).toBe(names);
+    expect(seen.boxes).toBe(seen.lines);
+    // At least one empty line for every group.
+    expect(seen.lines).toBeGreaterThan(names + 4);
+  });
+
+  it('UI-86 a row is 64 px high at least, and its box is ticked by a tap anywhere on it', async () => {
+    const rows = page.locator('.attendance-row');
+    expect(await rows.count()).toBe(names);
+    for (const row of (await rows.all()).slice(0, 40))
+      expect((await row.boundingBox())?.height).toBeGreaterThanOrEqual(64);
+    expect(await page.getByRole('button', { name: words.add }).isVisible()).toBe(true);
+  });
+});
