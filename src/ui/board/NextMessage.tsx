@@ -1,15 +1,16 @@
 import { useState } from 'react';
 import { clubMessage, groupMessage } from '../../copy/board-message.ts';
 import { nextPage as words } from '../../copy/next-page.ts';
-import type { BoardInput } from '../../domain/board/board.ts';
-import { boardOf } from '../../domain/board/board-of.ts';
+import type { Board } from '../../domain/board/board.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import { SelectField } from '../workshop/fields.tsx';
 import { WordDraft } from './WordDraft.tsx';
 import { useShare } from './words-share.ts';
 
 interface MessageProps {
-  readonly input: BoardInput;
+  readonly programme: Programme;
+  readonly board: Board;
   /** From 1. */
   readonly looked: number;
   /** The week to come is told as it is written here. */
@@ -17,15 +18,14 @@ interface MessageProps {
 }
 
 /** Last week in three sentences and the week to come, to everybody or to one group. */
-export function NextMessage({ input, looked, sheet }: MessageProps) {
-  const { programme } = input;
+export function NextMessage({ programme, board, looked, sheet }: MessageProps) {
   const [to, setTo] = useState('');
   const share = useShare();
   const week = sheet.weeks[looked];
   const about = {
     title: programme.title,
     leader: programme.leader.name,
-    board: boardOf(input),
+    board,
     looked,
     ...(week === undefined ? {} : { next: { number: looked + 1, week } }),
   };

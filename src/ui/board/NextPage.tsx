@@ -4,14 +4,14 @@ import { Link, useParams } from 'wouter';
 import { nextWords } from '../../copy/board-next.ts';
 import { nextPage as words } from '../../copy/next-page.ts';
 import { desk } from '../../copy/workshop.ts';
-import type { BoardInput } from '../../domain/board/board.ts';
+import type { Board, BoardInput } from '../../domain/board/board.ts';
 import { suggestionsFor, weekToLookAt } from '../../domain/board/suggest.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { pageAt } from '../workshop/addresses.ts';
 import { SelectField } from '../workshop/fields.tsx';
 import { WorkshopProvider } from '../workshop/workshop-context.tsx';
 import { boardAt } from './addresses.ts';
-import { useBoardInput } from './board-context.tsx';
+import { useBoard } from './board-context.tsx';
 import { NextGroup } from './NextGroup.tsx';
 import { NextMessage } from './NextMessage.tsx';
 import { useNextSheet } from './next-sheet.ts';
@@ -20,16 +20,16 @@ import { standingOf } from './next-standing.ts';
 /** What the answers suggest for the week to come, taken into the programme with one tap. */
 export function NextPage() {
   const { id = '' } = useParams();
-  const input = useBoardInput(id);
-  if (input === undefined) return null;
+  const made = useBoard(id);
+  if (made === undefined) return null;
   return (
     <WorkshopProvider>
-      <Next input={input} />
+      <Next input={made.input} board={made.board} />
     </WorkshopProvider>
   );
 }
 
-function Next({ input }: { input: BoardInput }) {
+function Next({ input, board }: { input: BoardInput; board: Board }) {
   const { programme } = input;
   const [chosen, setChosen] = useState<number>();
   const looked = chosen ?? weekToLookAt(input);
@@ -68,7 +68,9 @@ function Next({ input }: { input: BoardInput }) {
           writing={writing}
         />
       ))}
-      {looked !== undefined && <NextMessage input={input} looked={looked} sheet={writing.sheet} />}
+      {looked !== undefined && (
+        <NextMessage programme={programme} board={board} looked={looked} sheet={writing.sheet} />
+      )}
     </Screen>
   );
 }

@@ -3,13 +3,11 @@ import { useState } from 'react';
 import { useParams } from 'wouter';
 import { dueWords } from '../../copy/board-due.ts';
 import { wordsPage as words } from '../../copy/words-page.ts';
-import type { BoardInput, PersonRow } from '../../domain/board/board.ts';
-import { boardOf } from '../../domain/board/board-of.ts';
+import type { Board, BoardInput, PersonRow } from '../../domain/board/board.ts';
 import type { Due } from '../../domain/board/due.ts';
-import { wordsDue } from '../../domain/board/words-due.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { boardAt } from './addresses.ts';
-import { useBoardInput } from './board-context.tsx';
+import { useBoard } from './board-context.tsx';
 import { WordItem } from './WordItem.tsx';
 import { WordSigns } from './WordSigns.tsx';
 import { useShare } from './words-share.ts';
@@ -17,8 +15,8 @@ import { useShare } from './words-share.ts';
 /** Who needs a word, with the reason and a draft of it: warning signs first. */
 export function WordsPage() {
   const { id = '' } = useParams();
-  const input = useBoardInput(id);
-  return input === undefined ? null : <Words input={input} />;
+  const made = useBoard(id);
+  return made === undefined ? null : <Words {...made} />;
 }
 
 const hasSign = ({ reasons }: Due): boolean => reasons.some(({ code }) => code === 'sign');
@@ -26,10 +24,15 @@ const hasSign = ({ reasons }: Due): boolean => reasons.some(({ code }) => code =
 /** As many as are drawn before the leader asks for more. */
 const SHOWN = 12;
 
-function Words({ input }: { input: BoardInput }) {
+interface WordsProps {
+  readonly input: BoardInput;
+  readonly board: Board;
+  readonly due: readonly Due[];
+}
+
+function Words({ input, board, due }: WordsProps) {
   const { programme } = input;
-  const due = wordsDue(input);
-  const rows = new Map(boardOf(input).people.map((row) => [row.person, row]));
+  const rows = new Map(board.people.map((row) => [row.person, row]));
   const [signs, others] = [due.filter(hasSign), due.filter((each) => !hasSign(each))];
   return (
     <Screen
