@@ -1,13 +1,13 @@
 /** Keeping, handing over and letting go of what people told. */
-import type { BoardFilePreview, BoardProblem } from '../app/board-contract.ts';
-import type { StoreProblem } from '../app/ports.ts';
 import { KEY_CODES, type KeyCode } from '../domain/exchange/problem.ts';
 import { keyProblem } from './exchange.ts';
 import { day } from './times.ts';
 
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
-const STORE: Readonly<Record<StoreProblem['code'], string>> = {
+type StoreCode = 'full' | 'lost' | 'newer' | 'not-ours';
+
+const STORE: Readonly<Record<StoreCode, string>> = {
   full: 'This phone has no space left, so this was not kept. What was there is as it was. Make room and try again.',
   lost: 'This phone’s storage could not be used just now, so this was not kept. What was there is as it was. Try again.',
   newer: 'A newer Towpath has been on this phone, so this was not kept. Update this one first.',
@@ -23,11 +23,11 @@ const OF_BOARDS: Partial<Readonly<Record<KeyCode, string>>> = {
   'not-kept': STORE.lost,
 };
 
-const isKeyCode = (code: BoardProblem['code']): code is KeyCode =>
+const isKeyCode = (code: KeyCode | StoreCode): code is KeyCode =>
   (KEY_CODES as readonly string[]).includes(code);
 
 /** Why something of a board was not done, what is safe, and what to do. */
-export const boardProblem = ({ code }: BoardProblem): string =>
+export const boardProblem = ({ code }: { readonly code: KeyCode | StoreCode }): string =>
   isKeyCode(code) ? (OF_BOARDS[code] ?? keyProblem({ code })) : STORE[code];
 
 export const keep = {
@@ -108,8 +108,17 @@ export const keep = {
   forgotten: (name: string): string => `${name} is forgotten: nothing of them is left here.`,
 } as const;
 
+interface Preview {
+  readonly programmes: readonly { readonly title?: string }[];
+  readonly people: number;
+  readonly newPeople: number;
+  readonly sessions: number;
+  readonly newSessions: number;
+  readonly forgotten: number;
+}
+
 /** What a locked file would bring, in sentences. */
-export function previewLines(preview: BoardFilePreview): readonly string[] {
+export function previewLines(preview: Preview): readonly string[] {
   const { programmes, people, newPeople, sessions, newSessions, forgotten } = preview;
   const titles = programmes.flatMap(({ title }) => title ?? []);
   const others = programmes.length - titles.length;
