@@ -121,11 +121,12 @@ export interface BoardStore {
    * Reads what is there and writes what the job says, in one transaction: all of it or nothing.
    * The job may run twice, and does nothing but say.
    *
-   * @param of the keys that the job looks at; left out: everything
+   * @param of the keys of people and of days that the job looks at; left out: all of them. What
+   * was said of whole programmes is always there
    */
   change(
     job: (here: Boards) => BoardChange,
-    of?: { readonly heard?: readonly string[] },
+    of?: { readonly heard?: readonly string[]; readonly days?: readonly string[] },
   ): Promise<Result<BoardChange, StoreProblem>>;
 }
 

@@ -53,6 +53,8 @@ export interface Settings {
   readonly notAgain?: string;
   /** The person chose to go on without the pocket check. */
   readonly pocketCheckSkipped?: boolean;
+  /** Local date on which what others told goes next; empty: nothing of it is here, or it is kept. */
+  readonly boardsGoOn?: string;
 }
 
 export interface PocketRecord {

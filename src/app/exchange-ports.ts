@@ -4,6 +4,7 @@ import type { AnswerProblem, ExchangeCode, KeyProblem } from '../domain/exchange
 import type { Succession } from '../domain/exchange/succession.ts';
 import type { Result } from '../domain/result.ts';
 import type { Sheet } from '../domain/workshop/sheet.ts';
+import type { BoardStore, Intake, Vault } from './board-contract.ts';
 import type { Code, Sent } from './exchange-contract.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 import type { RecordsStore } from './records-contract.ts';
@@ -115,6 +116,10 @@ export interface ExchangePorts {
   ) => Promise<Result<Uint8Array<ArrayBuffer>, 'seal' | 'not-secure'>>;
   readonly words: Words;
   readonly records: RecordsStore;
+  /** What others told this device's leader. */
+  readonly boards: BoardStore;
+  readonly vault: Vault;
+  readonly intake: Intake;
   /** The address of the app, without its fragment. */
   readonly address: () => string;
 }

@@ -1,7 +1,9 @@
 import type { ExchangePorts } from '../app/exchange-ports.ts';
+import { fail } from '../domain/result.ts';
 import { createCodes } from './codes/index.ts';
-import { createExchangeStore, createKeys, createVerifier } from './keys/index.ts';
+import { createExchangeStore, createKeys, createVault, createVerifier } from './keys/index.ts';
 import { createWords } from './share/words.ts';
+import { createBoardStore } from './store/boards.ts';
 import type { Connection } from './store/connection.ts';
 import { createRecordsStore } from './store/records.ts';
 import { createSheetStore } from './store/sheets.ts';
@@ -16,5 +18,8 @@ export const createExchangePorts = (connection: Connection): ExchangePorts => ({
   seal: async (key, bytes) => (await import('./keys/seal.ts')).sealFor(key, bytes),
   words: createWords(),
   records: createRecordsStore(connection),
+  boards: createBoardStore(connection),
+  vault: createVault(),
+  intake: { open: async () => fail('not-loaded') },
   address: () => globalThis.location?.href.replace(/#.*$/, '') ?? '',
 });

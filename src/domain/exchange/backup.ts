@@ -10,13 +10,25 @@ export type Row = readonly [key: string, value: unknown];
 export type Stores = Readonly<Record<string, readonly Row[]>>;
 
 /**
- * What a backup never holds: the session under way, whose turn it is, and the leader's keys,
- * whose private halves have a backup of their own under a passphrase.
+ * What a backup never holds: the session under way, whose turn it is, the leader's keys, whose
+ * private halves have a backup of their own under a passphrase, and what other people told, which
+ * has one too.
  */
-const LEFT_OUT: ReadonlySet<string> = new Set(['journal', 'meta', 'keys']);
+export const LEFT_OUT: ReadonlySet<string> = new Set([
+  'journal',
+  'meta',
+  'keys',
+  'heard',
+  'days',
+  'boards',
+]);
 
 /** What is true of one phone only: another has to be checked anew. */
-const OF_THIS_PHONE: ReadonlySet<string> = new Set(['pocketCheck', 'pocketCheckSkipped']);
+const OF_THIS_PHONE: ReadonlySet<string> = new Set([
+  'pocketCheck',
+  'pocketCheckSkipped',
+  'boardsGoOn',
+]);
 
 /** Whether JSON gives a value back as it was. Other things (keys, pictures) are not copied. */
 function isPlain(value: unknown): boolean {

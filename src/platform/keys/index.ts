@@ -1,3 +1,4 @@
+import type { Vault } from '../../app/board-contract.ts';
 import type { ExchangeStore, LeaderKeysPort, Verifier } from '../../app/exchange-ports.ts';
 import { fail } from '../../domain/result.ts';
 import type { Connection } from '../store/connection.ts';
@@ -32,6 +33,16 @@ export function createKeys(connection: Connection): LeaderKeysPort {
     saved: async (at) => (await keys()).saved(at),
     sign: async (bytes) => (await keys()).sign(bytes),
     open: async (sealed) => (await keys()).open(sealed),
+  };
+}
+
+/** Locks with a passphrase. Its parts are fetched when something is first locked or forgotten. */
+export function createVault(): Vault {
+  const vault = async (): Promise<Vault> => (await import('./vault.ts')).openVault();
+  return {
+    lock: async (text, passphrase, words) => (await vault()).lock(text, passphrase, words),
+    open: async (file, passphrase) => (await vault()).open(file, passphrase),
+    digest: async (text) => (await vault()).digest(text),
   };
 }
 

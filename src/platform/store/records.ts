@@ -1,5 +1,5 @@
 import type { RecordsStore } from '../../app/records-contract.ts';
-import type { Row, Stores } from '../../domain/exchange/backup.ts';
+import { LEFT_OUT, type Row, type Stores } from '../../domain/exchange/backup.ts';
 import { type Connection, Refusal } from './connection.ts';
 import type { StoreName, Transaction } from './schema.ts';
 
@@ -39,7 +39,7 @@ async function rowsOf(tx: Transaction, names: readonly string[]): Promise<Stores
 /** Everything that can be kept elsewhere, whatever version wrote it; restored all or nothing. */
 export const createRecordsStore = (connection: Connection): RecordsStore => ({
   everything: () =>
-    connection.readWith((names) => names.filter((name) => !LEFT_ALONE.has(name)), rowsOf),
+    connection.readWith((names) => names.filter((name) => !LEFT_OUT.has(name)), rowsOf),
   change: (job) =>
     connection.write(
       RESTORED,
@@ -62,6 +62,3 @@ export const createRecordsStore = (connection: Connection): RecordsStore => ({
       true,
     ),
 });
-
-/** The session under way, whose turn it is, and the leader's keys, which cannot be read out. */
-const LEFT_ALONE: ReadonlySet<string> = new Set(['journal', 'meta', 'keys']);

@@ -4,7 +4,6 @@ import type { Sent } from '../../app/exchange-contract.ts';
 import type { OwnKeys, StoredSheet } from '../../app/exchange-ports.ts';
 import type { StoredProgramme } from '../../app/ports.ts';
 import type { Attendance } from '../../domain/board/attendance.ts';
-import type { Heard } from '../../domain/board/heard.ts';
 import type { BoardSetup } from '../../domain/board/setup.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import type { Following } from '../../domain/log/following.ts';
@@ -24,6 +23,17 @@ export interface LeaderRecord extends OwnKeys {
   readonly format: 'towpath-leader/1';
   readonly signWith: CryptoKey;
   readonly openWith: CryptoKey;
+}
+
+/**
+ * What is known of one person, as it lies in the database: as text, because a browser reads a text
+ * in a fraction of the time in which it copies some thousand small objects.
+ */
+export interface HeardRow {
+  readonly format: 'towpath-heard-row/1';
+  readonly key: string;
+  /** A `Heard`, as JSON. */
+  readonly json: string;
 }
 
 export interface TowpathSchema extends DBSchema {
@@ -50,7 +60,7 @@ export interface TowpathSchema extends DBSchema {
   /** Who the person is to each programme's leader, by programme id. */
   people: { key: string; value: Person };
   /** What participants told this device's leader, by programme and person. */
-  heard: { key: string; value: Heard };
+  heard: { key: string; value: HeardRow };
   /** Who came to the group, by programme and day. */
   days: { key: string; value: Attendance };
   /** What the leader said of a programme's people, by programme id. */

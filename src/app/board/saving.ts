@@ -1,0 +1,110 @@
+import { calledOf } from '../../copy/board.ts';
+import { boardFileName, boardsWords } from '../../copy/board-files.ts';
+import { boardExport } from '../../domain/board/board-export.ts';
+import {
+  type AllBoards,
+  type OpenedBoards,
+  readBoards,
+  writeBoards,
+} from '../../domain/board/file.ts';
+import { type Digests, everyKey, mergeBoards } from '../../domain/board/file-merge.ts';
+import { previewOf } from '../../domain/board/file-preview.ts';
+import { boardTable } from '../../domain/board/table.ts';
+import { isLongEnough } from '../../domain/exchange/passphrase.ts';
+import { fail, ok, type Result } from '../../domain/result.ts';
+import type { BoardProblem, BoardState, Boards } from '../board-contract.ts';
+import type { BoardNeeds, Desk } from './desk.ts';
+
+/** What leaves the device, and what comes back from a file. */
+export type Saving = Pick<BoardState, 'save' | 'saveLocked' | 'openLocked' | 'takeIn'>;
+
+/** Longest file that is looked at, in bytes: twice what the vault opens in characters. */
+const FILE_MAX_BYTES = 128 * 1024 * 1024;
+/** Another tab may write between two looks; nobody writes that often. */
+const TRIES = 5;
+
+export function createSaving(
+  desk: Desk,
+  { ports, share }: Pick<BoardNeeds, 'ports' | 'share'>,
+  state: () => BoardState,
+): Saving {
+  let opened: OpenedBoards | undefined;
+
+  async function save(programmeId: string, what: 'csv' | 'json'): ReturnType<Saving['save']> {
+    const read = await desk.read();
+    if (!read.ok) return read;
+    const { programmes, heard, days, setups } = state();
+    const programme = programmes.find(({ id }) => id === programmeId);
+    if (programme === undefined)
+      return fail({ code: 'not-ours', detail: `programme ${programmeId}` });
+    const kept = {
+      heard: heard[programmeId] ?? [],
+      days: days[programmeId] ?? [],
+      ...(setups[programmeId] && { setup: setups[programmeId] }),
+    };
+    const [type, content] =
+      what === 'csv'
+        ? ['text/csv', boardTable({ programme, ...kept, today: desk.today() }, calledOf)]
+        : ['application/json', boardExport(programme, kept, desk.now())];
+    await share.give(boardFileName.board(programmeId, desk.today(), what), type, content);
+    return ok(undefined);
+  }
+
+  /** What taking in would do, computed from what lies there; digests of all that it looks at. */
+  async function digestsFor(
+    ...boards: readonly AllBoards[]
+  ): Promise<Result<Digests, BoardProblem>> {
+    return desk.digestsOf(everyKey(...boards));
+  }
+
+  return {
+    save,
+    async saveLocked(passphrase) {
+      if (!isLongEnough(passphrase)) return fail({ code: 'passphrase-short' });
+      const read = await desk.read();
+      if (!read.ok) return read;
+      const text = writeBoards(read.value, desk.now());
+      const file = await ports.vault.lock(text, passphrase, boardsWords);
+      if (!file.ok) return file;
+      await share.give(boardFileName.locked(desk.today()), 'text/plain', file.value);
+      return ok(undefined);
+    },
+    async openLocked(file, passphrase) {
+      opened = undefined;
+      if (file.size > FILE_MAX_BYTES) return fail({ code: 'backup-damaged' });
+      const text = await ports.vault.open(await file.text(), passphrase);
+      if (!text.ok) return text;
+      const boards = readBoards(text.value);
+      if (!boards.ok)
+        return fail({ code: boards.error === 'newer' ? 'backup-newer' : 'backup-damaged' });
+      const read = await desk.read();
+      if (!read.ok) return read;
+      const digests = await digestsFor(read.value, boards.value);
+      if (!digests.ok) return digests;
+      opened = boards.value;
+      const titles = new Map(state().programmes.map(({ id, title }) => [id, title]));
+      return ok(previewOf(read.value, boards.value, digests.value, titles));
+    },
+    async takeIn() {
+      if (opened === undefined) return ok(undefined);
+      const given = opened;
+      let here: Boards = { heard: [], days: [], setups: [] };
+      for (let tries = 0; tries < TRIES; tries++) {
+        const digests = await digestsFor(here, given);
+        if (!digests.ok) return digests;
+        let isWhole = false;
+        const done = await desk.write((found) => {
+          here = found;
+          isWhole = everyKey(found).every((key) => digests.value.has(key));
+          return isWhole ? mergeBoards(found, given, digests.value) : {};
+        });
+        if (!done.ok) return done;
+        if (isWhole) {
+          opened = undefined;
+          return done;
+        }
+      }
+      return fail({ code: 'not-ours', detail: 'people change too fast' });
+    },
+  };
+}

@@ -1,0 +1,109 @@
+import { attendanceKey } from '../../domain/board/attendance.ts';
+import { everyIdOf, forgetPerson } from '../../domain/board/erase-person.ts';
+import { HAND, type Heard, heardKey, isByHand } from '../../domain/board/heard.ts';
+import type { BoardSetup } from '../../domain/board/setup.ts';
+import {
+  described,
+  marked,
+  nobody,
+  unsaid,
+  type Words,
+  withExpected,
+  withKeep,
+} from '../../domain/board/written.ts';
+import { fail, ok } from '../../domain/result.ts';
+import type { BoardState, Boards } from '../board-contract.ts';
+import type { Desk, Done } from './desk.ts';
+
+/** What a leader may write and take out. */
+export type Writing = Pick<
+  BoardState,
+  'addPerson' | 'describe' | 'isSame' | 'forget' | 'mark' | 'expect' | 'keep'
+>;
+
+/** The id of somebody who told; of one who was written in by hand, of whom they were said to be. */
+const toldId = (heard: Heard): string | undefined =>
+  isByHand(heard) ? heard.known?.same : heard.person;
+
+/** Another tab may write between two looks; nobody writes that often. */
+const TRIES = 5;
+
+export function createWriting(desk: Desk, newId: () => string): Writing {
+  const { now } = desk;
+
+  /** Changes one person's words, where they are there. */
+  function say(programmeId: string, person: string, words: Words): Done {
+    const key = heardKey(programmeId, person);
+    return desk.write(
+      ({ heard }) => ({ heard: heard.slice(0, 1).map((each) => described(each, words, now())) }),
+      { heard: [key], days: [] },
+    );
+  }
+
+  function setup(programmeId: string, change: (before: BoardSetup) => BoardSetup): Done {
+    return desk.write(
+      ({ setups }) => ({
+        setups: [
+          change(setups.find((each) => each.programmeId === programmeId) ?? unsaid(programmeId)),
+        ],
+      }),
+      { heard: [], days: [] },
+    );
+  }
+
+  async function forget(programmeId: string, person: string): Done {
+    let known: Pick<Boards, 'heard'> = { heard: [] };
+    for (let tries = 0; tries < TRIES; tries++) {
+      const ids = everyIdOf(known, programmeId, person);
+      const digests = await desk.digestsOf(ids.map((id) => heardKey(programmeId, id)));
+      if (!digests.ok) return digests;
+      let isWhole = false;
+      const done = await desk.write((here) => {
+        known = here;
+        const asked = { programmeId, person, now: now(), digests: digests.value };
+        const { change } = forgetPerson(here, asked);
+        isWhole = change !== undefined;
+        return change ?? {};
+      });
+      if (!done.ok || isWhole) return done;
+    }
+    return fail({ code: 'not-ours', detail: 'people change too fast' });
+  }
+
+  return {
+    async addPerson(programmeId, { name, group }) {
+      const person = `${HAND}${newId()}`;
+      const made = described(nobody(programmeId, person), { name, group }, now());
+      const done = await desk.write(() => ({ heard: [made] }), { heard: [made.key], days: [] });
+      return done.ok ? ok(person) : done;
+    },
+    describe: (programmeId, person, words) => say(programmeId, person, words),
+    async isSame(programmeId, byHand, person) {
+      if (person === undefined) return say(programmeId, byHand, { same: '' });
+      let told: string | undefined;
+      const keys = [byHand, person].map((each) => heardKey(programmeId, each));
+      const done = await desk.write(
+        ({ heard }) => {
+          const [hand, other] = keys.map((key) => heard.find((each) => each.key === key));
+          told = other && toldId(other);
+          if (hand === undefined || told === undefined) return {};
+          return { heard: [described(hand, { same: told }, now())] };
+        },
+        { heard: keys, days: [] },
+      );
+      if (!done.ok) return done;
+      return told === undefined ? fail({ code: 'not-ours', detail: 'nobody who told' }) : done;
+    },
+    forget,
+    mark: (programmeId, day, person, present) =>
+      desk.write(
+        ({ days }) => ({
+          days: [marked(days[0], programmeId, day, { person, present, now: now() })],
+        }),
+        { heard: [], days: [attendanceKey(programmeId, day.date)] },
+      ),
+    expect: (programmeId, group, count) =>
+      setup(programmeId, (before) => withExpected(before, group, count, now())),
+    keep: (programmeId, on) => setup(programmeId, (before) => withKeep(before, on, now())),
+  };
+}

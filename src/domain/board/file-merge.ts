@@ -1,0 +1,133 @@
+import type { Attendance } from './attendance.ts';
+import { CAPACITY } from './capacity.ts';
+import type { AllBoards } from './file.ts';
+import { afterForgetting, forgottenUntil, withForgotten, withoutMarks } from './forget.ts';
+import { type Heard, heardKey } from './heard.ts';
+import { mergeAttendance, mergeSetup } from './merge.ts';
+import type { BoardSetup } from './setup.ts';
+import { joinHeard } from './take.ts';
+
+/** What two sides become: records that are put, and keys of those that go. */
+export interface MergedBoards extends AllBoards {
+  readonly gone: { readonly heard: readonly string[] };
+}
+
+/** Digest of `heardKey(programmeId, person)`, by that key. */
+export type Digests = ReadonlyMap<string, string>;
+
+/** Keys of everybody whom boards know of: those who told, those ticked, those said to be somebody. */
+export function everyKey(...boards: readonly AllBoards[]): readonly string[] {
+  const keys = boards.flatMap(({ heard, days }) => [
+    ...heard.flatMap(({ key, programmeId, known }) =>
+      known?.same === undefined ? [key] : [key, heardKey(programmeId, known.same)],
+    ),
+    ...days.flatMap(({ programmeId, marks }) =>
+      Object.keys(marks).map((person) => heardKey(programmeId, person)),
+    ),
+  ]);
+  return [...new Set(keys)];
+}
+
+function joined<T>(
+  here: readonly T[],
+  given: readonly T[],
+  keyOf: (value: T) => string,
+  join: (here: T | undefined, given: T) => T | undefined,
+): Map<string, T> {
+  const all = new Map(here.map((each) => [keyOf(each), each]));
+  for (const each of given) {
+    const next = join(all.get(keyOf(each)), each);
+    if (next !== undefined) all.set(keyOf(each), next);
+  }
+  return all;
+}
+
+/** Until when a record stays out: that of the person, or of whom the leader said that they are. */
+function untilOf(
+  { key, programmeId, known }: Heard,
+  setup: BoardSetup | undefined,
+  digests: Digests,
+): number | undefined {
+  const same = known?.same && heardKey(programmeId, known.same);
+  const found = [key, ...(same ? [same] : [])].flatMap(
+    (each) => forgottenUntil(setup, digests.get(each)) ?? [],
+  );
+  return found.length === 0 ? undefined : Math.max(...found);
+}
+
+/** At most as many people as a board holds: those who were there first, then by their keys. */
+function withinCapacity(all: Map<string, Heard>, here: ReadonlySet<string>): void {
+  const counts = new Map<string, number>();
+  const order = [...all.values()].sort(
+    (a, b) => Number(here.has(b.key)) - Number(here.has(a.key)) || (a.key < b.key ? -1 : 1),
+  );
+  for (const { key, programmeId } of order) {
+    const count = (counts.get(programmeId) ?? 0) + 1;
+    counts.set(programmeId, count);
+    if (count > CAPACITY.people && !here.has(key)) all.delete(key);
+  }
+}
+
+/** Merged, and without what a forgotten person said, wrote, or is said to be. */
+function withoutForgotten(
+  heard: Map<string, Heard>,
+  days: Map<string, Attendance>,
+  setups: Map<string, BoardSetup>,
+  digests: Digests,
+): void {
+  for (const each of [...heard.values()]) {
+    const setup = setups.get(each.programmeId);
+    const until = untilOf(each, setup, digests);
+    const left = until === undefined ? each : afterForgetting(each, until);
+    if (left === each || until === undefined) continue;
+    if (left === undefined) heard.delete(each.key);
+    else heard.set(each.key, left);
+    // Somebody written in by hand who was forgotten as somebody else stays forgotten as well.
+    const digest = digests.get(each.key);
+    if (digest !== undefined)
+      setups.set(each.programmeId, withForgotten(setup, each.programmeId, [{ digest, at: until }]));
+  }
+  for (const day of [...days.values()]) {
+    const setup = setups.get(day.programmeId);
+    const until = Object.keys(day.marks).flatMap((person): readonly [string, number][] => {
+      const at = forgottenUntil(setup, digests.get(heardKey(day.programmeId, person)));
+      return at === undefined ? [] : [[person, at]];
+    });
+    if (until.length > 0) days.set(day.key, withoutMarks(day, new Map(until)));
+  }
+}
+
+/**
+ * What is here with what somebody else has. Either way round, twice, or by way of a third device it
+ * comes to the same boards, and nobody who was forgotten on one side is on the other.
+ *
+ * @param digests of everybody in both: see `everyKey`
+ */
+export function mergeBoards(here: AllBoards, given: AllBoards, digests: Digests): MergedBoards {
+  const before = {
+    heard: new Map(here.heard.map((each) => [each.key, each])),
+    days: new Map(here.days.map((each) => [each.key, each])),
+    setups: new Map(here.setups.map((each) => [each.programmeId, each])),
+  };
+  const heard = joined(here.heard, given.heard, ({ key }) => key, joinHeard);
+  const days = joined(
+    here.days,
+    given.days,
+    ({ key }) => key,
+    (a, b) => (a === undefined ? b : mergeAttendance(a, b)),
+  );
+  const setups = joined(
+    here.setups,
+    given.setups,
+    ({ programmeId }) => programmeId,
+    (a, b) => (a === undefined ? b : mergeSetup(a, b)),
+  );
+  withoutForgotten(heard, days, setups, digests);
+  withinCapacity(heard, new Set(before.heard.keys()));
+  return {
+    heard: [...heard.values()].filter((each) => before.heard.get(each.key) !== each),
+    days: [...days.values()].filter((each) => before.days.get(each.key) !== each),
+    setups: [...setups.values()].filter((each) => before.setups.get(each.programmeId) !== each),
+    gone: { heard: [...before.heard.keys()].filter((key) => !heard.has(key)) },
+  };
+}
