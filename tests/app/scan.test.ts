@@ -10,6 +10,7 @@ import { settle } from '../drivers/clock.ts';
 import { codeOf, newLeader } from '../drivers/exchange/leader.ts';
 import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
+import { NO_BOARDS } from '../drivers/board/no-boards.ts';
 import { NO_RECORDS } from '../drivers/records/no-records.ts';
 import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 
@@ -60,6 +61,7 @@ function camera(picture: readonly string[] = []) {
     store,
     sheets: new MemorySheets(),
     records: NO_RECORDS,
+    ...NO_BOARDS,
     codes,
     keys: NO_KEYS,
     seal: async () => fail('seal' as const),

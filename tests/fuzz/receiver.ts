@@ -9,6 +9,7 @@ import { EXCHANGE_CODES } from '../../src/domain/exchange/problem.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
 import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
+import { NO_BOARDS } from '../drivers/board/no-boards.ts';
 import { NO_RECORDS } from '../drivers/records/no-records.ts';
 import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 import type { Case, Seeds } from './mutate.ts';
@@ -50,6 +51,7 @@ export function createReceiver(seeds: Seeds) {
       seal: async () => ({ ok: false, error: 'seal' }),
       words: { canShare: () => false, share: async () => false },
       records: NO_RECORDS,
+      ...NO_BOARDS,
     }),
     clock: { now: () => 0 },
     programmes,

@@ -35,11 +35,15 @@ function replace<T>(
 const isSameList = <T>(a: readonly T[], b: readonly T[] | undefined): boolean =>
   a.length === b?.length && a.every((each, n) => each === b[n]);
 
-interface Ofs {
+interface Keyed {
+  readonly key: string;
   readonly programmeId: string;
 }
 
-function byProgramme<T extends Ofs>(all: Iterable<T>): ReadonlyMap<string, readonly T[]> {
+/** However they came, so that two tabs show the same. */
+const byKey = (a: Keyed, b: Keyed): number => (a.key < b.key ? -1 : 1);
+
+function byProgramme<T extends Keyed>(all: Iterable<T>): ReadonlyMap<string, readonly T[]> {
   const lists = new Map<string, T[]>();
   for (const each of all) {
     const list = lists.get(each.programmeId);
@@ -50,7 +54,7 @@ function byProgramme<T extends Ofs>(all: Iterable<T>): ReadonlyMap<string, reado
 }
 
 /** By programme. A list in which nothing changed stays the same object. */
-function grouped<T extends Ofs>(
+function grouped<T extends Keyed>(
   all: Iterable<T>,
   before: Readonly<Record<string, readonly T[]>>,
 ): Readonly<Record<string, readonly T[]>> {
@@ -108,8 +112,8 @@ export function createMemory(): Memory {
     },
     shown(programmes) {
       const all = {
-        heard: [...heard.values()],
-        days: [...days.values()],
+        heard: [...heard.values()].sort(byKey),
+        days: [...days.values()].sort(byKey),
         setups: [...setups.values()],
       };
       last = {

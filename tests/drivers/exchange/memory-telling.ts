@@ -7,6 +7,7 @@ import type { Person } from '../../../src/domain/log/person.ts';
 import { fail, ok } from '../../../src/domain/result.ts';
 import { createVerifier } from '../../../src/platform/keys/index.ts';
 import { sealFor } from '../../../src/platform/keys/seal.ts';
+import { NO_BOARDS } from '../board/no-boards.ts';
 import { NO_RECORDS } from '../records/no-records.ts';
 import { MemorySheets } from '../workshop/memory-sheets.ts';
 import { EVENING } from './answers.ts';
@@ -86,6 +87,7 @@ export function memoryTelling(
       },
       sheets: new MemorySheets(),
       records: NO_RECORDS,
+      ...NO_BOARDS,
       seal: sealFor,
       words: {
         canShare: () => sheet !== undefined,
