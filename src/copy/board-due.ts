@@ -37,8 +37,14 @@ function where(detail: Detail): string {
       : `${String(side)} ${name}`;
 }
 
-const ofLast = (d: Detail): string =>
-  `${capital(word(number(d, 'times')))} of the last ${word(number(d, 'of'))} sessions`;
+/** "two of your last three sessions", "both of the last two", "all of the last three". */
+function share(d: Detail, whose: 'your' | 'the'): string {
+  const [n, of] = [number(d, 'times'), number(d, 'of')];
+  const some = n < of ? word(n) : n === 2 ? 'both' : 'all';
+  return of === 1 ? `${whose} last session` : `${some} of ${whose} last ${word(of)} sessions`;
+}
+
+const ofLast = (d: Detail): string => capital(share(d, 'the'));
 
 const since = (n: number): string =>
   n === 0 ? '' : ` They have been out ${n === 1 ? 'once' : times(n)} since.`;
@@ -89,8 +95,7 @@ export const DUE_TITLE: Readonly<Record<DueCode, string>> = {
 
 // ---- the word itself -------------------------------------------------------------------------
 
-const yours = (d: Detail): string =>
-  `${word(number(d, 'times'))} of your last ${word(number(d, 'of'))} sessions`;
+const yours = (d: Detail): string => share(d, 'your');
 
 const WORD: Readonly<Record<DueCode, (d: Detail, nameOf: Names) => readonly string[]>> = {
   sign: (d) => [
@@ -127,7 +132,7 @@ const WORD: Readonly<Record<DueCode, (d: Detail, nameOf: Names) => readonly stri
     'If something hurts, or life is full, let me know, and we find a gentle way back in. Missed days need not be made up for.',
   ],
   easy: (d) => [
-    `I saw that ${yours(d)} felt clearly easier than they were meant to. Well done.`,
+    `I saw that ${yours(d)} felt clearly easier than they were meant to. That is a good sign.`,
     d.against === 'hardest'
       ? 'Ours is the most demanding group I have, so enjoy it, and tell me what you would like next.'
       : 'The runs of the next group are still long for you, so stay a little and enjoy it. We look again soon.',

@@ -2,6 +2,7 @@
  * Messages to a whole group: last week in three sentences, and the sessions to come. They name
  * nobody, and of a group of whom fewer than three were heard they say nothing of how it felt.
  */
+import { rule } from '../domain/advice/rules.ts';
 import type { Board } from '../domain/board/board.ts';
 import { isKnown } from '../domain/board/cells.ts';
 import { boardLimit } from '../domain/board/limits.ts';
@@ -58,25 +59,64 @@ function togetherOf({ board, looked }: MessageAbout, groups: ReadonlySet<string>
       .reduce((sum, { people }) => sum + people, 0),
     rated: gaps.length,
     ...(gap !== undefined && { gap: tenths(gap) }),
-    enough: cells.filter(({ done, wanted }) => done >= wanted.min).length,
+    enough: cells.filter((cell) => cell.enough).length,
     hurt: cells.filter(({ niggles }) => niggles > 0).length,
   };
 }
 
 const FEWEST = boardLimit('fewest');
 
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+
 const heardSentence = (looked: number, { heard, of }: Together): string =>
   heard === 0
     ? `Of week ${looked} I have not heard yet.`
     : `Of week ${looked} I have heard from ${heard} of ${of}.`;
 
-function feltSentence({ rated, gap }: Together): string {
-  if (gap === undefined || rated < FEWEST)
-    return 'That is too few to say how it felt: a word from you helps me.';
-  if (Math.abs(gap) <= 1) return 'It felt about as it was meant to, and that is right.';
+const TOO_FEW = 'That is too few to say how it felt: a word from you helps me.';
+const AS_MEANT = 'It felt about as it was meant to, and that is right.';
+
+/** How it felt to some people together, where enough of them rated. */
+const feltBy = ({ rated, gap }: Together): number | undefined => (rated < FEWEST ? undefined : gap);
+
+/** An ordinary point up or down is as meant. */
+const isOrdinary = (gap: number): boolean => Math.abs(gap) <= rule('ordinary');
+
+function feltSentence(together: Together): string {
+  const gap = feltBy(together);
+  if (gap === undefined) return TOO_FEW;
+  if (isOrdinary(gap)) return AS_MEANT;
   return gap > 0
     ? `It felt ${gapWords(gap)}: slower is fine, and so is walking.`
     : `It felt ${gapWords(gap)}: a good sign.`;
+}
+
+const joined = (names: readonly string[]): string =>
+  names.length < 2
+    ? names.join('')
+    : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+
+/** Groups are not mixed into one number: each is told where it stood, if enough of it rated. */
+function feltSentences(about: MessageAbout, groups: readonly string[]): string {
+  const [only] = groups;
+  if (groups.length === 1 && only !== undefined)
+    return feltSentence(togetherOf(about, new Set([only])));
+  const felt = about.board.groups
+    .filter(({ id }) => groups.includes(id))
+    .flatMap(({ id, name }) => {
+      const gap = feltBy(togetherOf(about, new Set([id])));
+      return gap === undefined ? [] : [{ name: oneLine(name), gap }];
+    });
+  const named = (holds: (gap: number) => boolean): string =>
+    joined(felt.filter(({ gap }) => holds(gap)).map(({ name }) => name));
+  const harder = named((gap) => gap > 0 && !isOrdinary(gap));
+  const easier = named((gap) => gap < 0 && !isOrdinary(gap));
+  if (felt.length === 0) return TOO_FEW;
+  if (harder === '' && easier === '') return AS_MEANT;
+  if (harder === '') return `To ${easier} it felt easier than it was meant to.`;
+  return easier === ''
+    ? `To ${harder} it felt harder than it was meant to: slower is fine, and so is walking.`
+    : `To ${harder} it felt harder than it was meant to, to ${easier} easier.`;
 }
 
 /** What stands out of several; what one or two told is nobody else's. */
@@ -93,13 +133,13 @@ function standsOut({ heard, rated, enough, hurt }: Together): string {
 /** Last week in three sentences. */
 export function lastWeek(about: MessageAbout, groups: readonly string[]): readonly string[] {
   const together = togetherOf(about, new Set(groups));
-  return [heardSentence(about.looked, together), feltSentence(together), standsOut(together)];
+  return [heardSentence(about.looked, together), feltSentences(about, groups), standsOut(together)];
 }
 
 /** "Warm-up: easy walk 5 min. Main set: 7 times: walk 1 min, run 2 min." */
 function sessionLine(text: string): string {
   const plan = parsePlan(text);
-  if (!plan.ok) return text.replace(/\s+/g, ' ').trim();
+  if (!plan.ok) return oneLine(text);
   const { value } = plan;
   const parts = PARTS.filter((part) => value[part].length > 0).map((part) => {
     const said = partLines(value[part]).map((line) => line.charAt(0).toLowerCase() + line.slice(1));
@@ -123,7 +163,7 @@ function sessionLines(name: string, sessions: readonly { readonly text: string }
 function nextLines({ board, next }: MessageAbout, groups: readonly string[]): readonly string[] {
   if (next === undefined) return [];
   const { number, week } = next;
-  const focus = sentence(week.focus.replace(/\s+/g, ' '));
+  const focus = sentence(oneLine(week.focus));
   const effort = `${timesText(week.timesPerWeek)}, and the whole should feel like ${effortOfTen(Math.round(week.effort / 10))}.`;
   return [
     `Week ${number}${focus === '' ? '' : `: ${focus}`}`,
@@ -151,8 +191,6 @@ function message(about: MessageAbout, groups: readonly string[], to: string): st
     .filter((part) => part !== '')
     .join('\n\n');
 }
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** To one group. @param group its id */
 export function groupMessage(about: MessageAbout, group: string): string {

@@ -27,7 +27,9 @@ const points = rule('harder');
 
 const REASON: Readonly<Record<WayReason, (g: Grounds) => string>> = {
   'too-few': ({ heard, of }) =>
-    `Heard from ${heard} of ${of}: too few to change the plan of a whole group. It takes ${boardLimit('fewest')} people, and a third of the group.`,
+    of === 0
+      ? 'Nobody of this group is known here yet.'
+      : `Heard from ${heard} of ${of}: too few to change the plan of a whole group. It takes ${boardLimit('fewest')} people, and a third of the group.`,
   'much-harder': ({ muchHarder, rated }) =>
     `${muchHarder} of ${rated} who rated found it ${rule('muchHarder')} points or more harder than meant.`,
   harder: ({ harder, rated }) =>
@@ -60,17 +62,23 @@ export interface SuggestionSaid {
   readonly numbers: readonly string[];
 }
 
+/** "Nobody", "One person", "4 people". */
+const some = (n: number): string => (n === 0 ? 'nobody' : people(n));
+
 function numbersOf(grounds: Grounds): readonly string[] {
   const { heard, of, rated, harder, easier, cutShort, enough, niggles, signs, gap } = grounds;
-  const felt = gap === undefined ? [] : [`In the middle it felt ${gapWords(gap)}.`];
+  if (heard === 0) return [];
+  const asMeant = rated - harder - easier;
   return [
     `Heard from ${heard} of ${of}.`,
     `${enough} of ${heard} had as many sessions as the week asks for.`,
-    `${rated} rated: ${harder} clearly harder, ${easier} clearly easier, ${rated - harder - easier} about as meant.`,
-    ...felt,
-    `${capital(people(cutShort))} cut a session short.`,
-    `${capital(people(niggles))} told of a niggle, ${people(signs)} of a warning sign.`,
-  ].map((line) => line.replace(/\b0 people\b/g, 'nobody').replace(/^nobody/, 'Nobody'));
+    rated === 0
+      ? 'Nobody rated.'
+      : `${rated} rated: ${harder} clearly harder, ${easier} clearly easier, ${asMeant} about as meant.`,
+    ...(gap === undefined ? [] : [`In the middle it felt ${gapWords(gap)}.`]),
+    `${capital(some(cutShort))} cut a session short.`,
+    `${capital(some(niggles))} told of a niggle, ${some(signs)} of a warning sign.`,
+  ];
 }
 
 const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1);

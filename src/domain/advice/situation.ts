@@ -35,14 +35,20 @@ export function sessionsFor(week: Week | undefined, group: string): readonly Ses
 export const enoughOf = (week: Week | undefined, group: string): number =>
   Math.min(week?.timesPerWeek.min ?? 1, Math.max(1, sessionsFor(week, group).length));
 
+/** What of an entry decides whether it counts. */
+export type Went = Pick<
+  LogEntry,
+  'outcome' | 'doneSeconds' | 'week' | 'session' | 'group' | 'plan'
+>;
+
 /** Seconds of the plan that an entry was of, where the programme still has it. */
-function plannedSeconds(programme: Programme, entry: LogEntry): number | undefined {
+function plannedSeconds(programme: Programme, entry: Went): number | undefined {
   const plan = sessionsFor(programme.weeks[entry.week - 1], entry.group.id)[entry.session - 1];
   return plan === undefined || plan.text !== entry.plan ? undefined : planLength(plan.plan) / 1000;
 }
 
 /** Whether an entry counts as one of its week: gone through to the end, or most of it. */
-export function counts(programme: Programme, entry: LogEntry): boolean {
+export function counts(programme: Programme, entry: Went): boolean {
   if (entry.outcome === 'finished') return true;
   const planned = plannedSeconds(programme, entry);
   return planned === undefined
@@ -51,7 +57,7 @@ export function counts(programme: Programme, entry: LogEntry): boolean {
 }
 
 /** Whether it was cut short; where the plan is not known, ending early is taken at its word. */
-export function isCutShort(programme: Programme, entry: LogEntry): boolean {
+export function isCutShort(programme: Programme, entry: Went): boolean {
   if (entry.outcome === 'finished') return false;
   const planned = plannedSeconds(programme, entry);
   return planned === undefined || entry.doneSeconds * 100 < planned * rule('cutShort');

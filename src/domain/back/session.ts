@@ -49,7 +49,7 @@ export interface SessionBack extends Sums {
 export const loadOf = (load: number): number => load / 60_000;
 
 /** The rating that counts, or nothing. One outside of the scale is none. */
-export function feltOf({ feeling }: LogEntry, way: RatingWay): number | undefined {
+export function feltOf({ feeling }: Pick<LogEntry, 'feeling'>, way: RatingWay): number | undefined {
   const rating = way === 'later' ? (feeling.effortLater ?? feeling.effort) : feeling.effort;
   return rating !== undefined && rating >= 0 && rating <= 10 ? rating : undefined;
 }

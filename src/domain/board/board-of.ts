@@ -1,10 +1,7 @@
-import type { Board, BoardCell, BoardInput, GroupBoard, GroupWeek, PersonRow } from './board.ts';
+import type { Board, BoardInput, GroupBoard, GroupWeek, PersonRow } from './board.ts';
 import { gapOf, isKnown } from './cells.ts';
 import { everybodyIn } from './row.ts';
 import { spreadOf } from './spread.ts';
-
-const sum = (cells: readonly BoardCell[], of: (cell: BoardCell) => number): number =>
-  cells.reduce((total, cell) => total + of(cell), 0);
 
 /** A group in one week, over all its people's sessions. @param number from 1 */
 function groupWeek(
@@ -13,21 +10,34 @@ function groupWeek(
   rows: readonly PersonRow[],
   of: number,
 ): GroupWeek {
-  const cells = rows.flatMap(({ cells: all }) => all[number - 1] ?? []);
-  const sessions = cells.flatMap((cell) => cell.sessions);
-  const felt = spreadOf(sessions.flatMap((session) => session.felt ?? []));
-  const gap = spreadOf(sessions.flatMap((session) => gapOf(session) ?? []));
+  const [rated, gaps]: [number[], number[]] = [[], []];
+  let [heard, sessions, niggles, signs, cutShort] = [0, 0, 0, 0, 0];
+  for (const { cells } of rows) {
+    const cell = cells[number - 1];
+    if (cell === undefined) continue;
+    if (isKnown(cell)) heard += 1;
+    sessions += cell.sessions.length;
+    niggles += cell.niggles;
+    signs += cell.signs;
+    cutShort += cell.cutShort;
+    for (const session of cell.sessions) {
+      if (session.felt === undefined) continue;
+      rated.push(session.felt);
+      gaps.push(gapOf(session) ?? 0);
+    }
+  }
+  const [felt, gap] = [spreadOf(rated), spreadOf(gaps)];
   return {
     week: number,
-    heard: cells.filter(isKnown).length,
+    heard,
     of,
-    sessions: sessions.length,
+    sessions,
     ...(felt && { felt }),
     ...(gap && { gap }),
     target,
-    niggles: sum(cells, ({ niggles }) => niggles),
-    signs: sum(cells, ({ signs }) => signs),
-    cutShort: sum(cells, ({ cutShort }) => cutShort),
+    niggles,
+    signs,
+    cutShort,
   };
 }
 

@@ -37,6 +37,9 @@ export interface BoardSession {
   readonly niggle?: Niggle;
   readonly sign: boolean;
   readonly note?: string;
+  /** It counts as one of its week. */
+  readonly counts: boolean;
+  readonly cutShort: boolean;
 }
 
 /**
@@ -54,6 +57,8 @@ export interface BoardCell {
   readonly sessions: readonly BoardSession[];
   /** Sessions that count as done, as for the person's own week. */
   readonly done: number;
+  /** Whether that is as many as the week asks for at least, or as the group has sessions. */
+  readonly enough: boolean;
   /** What the leader asked for. */
   readonly wanted: { readonly min: number; readonly max: number };
   /** Median of felt less target over the rated sessions, in points; nothing: none was rated. */

@@ -3,7 +3,6 @@ import type { Day } from '../programme/calendar.ts';
 import type { Week } from '../programme/programme.ts';
 import type { BoardCell, BoardSession, CellState } from './board.ts';
 import { type Calendar, mondayOfWeek } from './calendar.ts';
-import type { Judged } from './record.ts';
 import { medianOf, tenths } from './spread.ts';
 
 /** Felt less target in points, in tenths; nothing where it was not rated. */
@@ -12,6 +11,8 @@ export const gapOf = ({ felt, target }: BoardSession): number | undefined =>
 
 /** What is known of a person besides the sessions of a week. */
 export interface Telling {
+  /** Sessions that make each week a done one, week 1 first. */
+  readonly enough: readonly number[];
   /** The local day on which they last told. */
   readonly told?: Day;
   /** Sessions that they kept to themselves. */
@@ -41,22 +42,32 @@ function stateOfNothing(
 export function cellOf(
   number: number,
   week: Week,
-  judged: readonly Judged[],
+  sessions: readonly BoardSession[],
   telling: Telling,
   calendar: Calendar,
 ): BoardCell {
-  const sessions = judged.map(({ session }) => session);
-  const gap = medianOf(sessions.flatMap((session) => gapOf(session) ?? []));
+  const gaps: number[] = [];
+  let [done, niggles, signs, cutShort] = [0, 0, 0, 0];
+  for (const session of sessions) {
+    const gap = gapOf(session);
+    if (gap !== undefined) gaps.push(gap);
+    if (session.counts) done += 1;
+    if (session.niggle !== undefined) niggles += 1;
+    if (session.sign) signs += 1;
+    if (session.cutShort) cutShort += 1;
+  }
+  const gap = medianOf(gaps);
   return {
     week: number,
     state: sessions.length > 0 ? 'heard' : stateOfNothing(number, telling, calendar),
     sessions,
-    done: judged.filter((each) => each.counts).length,
+    done,
+    enough: done >= (telling.enough[number - 1] ?? 1),
     wanted: week.timesPerWeek,
+    niggles,
+    signs,
+    cutShort,
     ...(gap !== undefined && { gap: tenths(gap) }),
-    niggles: sessions.filter(({ niggle }) => niggle !== undefined).length,
-    signs: sessions.filter(({ sign }) => sign).length,
-    cutShort: judged.filter((each) => each.cutShort).length,
   };
 }
 

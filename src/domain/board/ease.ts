@@ -1,9 +1,10 @@
+import { pathText } from '../programme/path.ts';
 import type { Plan } from '../programme/plan.ts';
 import { factsOf } from '../review/facts.ts';
 import { type Outline, sessionsIn } from '../review/outline.ts';
 import { candidatesOf } from './candidates.ts';
 import { boardLimit } from './limits.ts';
-import { findsNothingNew, type SessionAt, withPlan } from './stretch.ts';
+import { newIn, type SessionAt, withPlan } from './stretch.ts';
 
 /** The most that a week asked for in one session. */
 export interface Most {
@@ -50,7 +51,10 @@ export function easedAt(outline: Outline, at: SessionAt, most: Most): Plan | und
   if (plan === undefined) return undefined;
   const all = gentlerPlans(plan);
   const below = all.filter((next) => isBelow(next, most));
-  const fits = (next: Plan): boolean => findsNothingNew(outline, withPlan(outline, at, next));
+  // What a review then asks of the weeks behind it is for the leader to see there.
+  const here = pathText(['weeks', at.week]);
+  const fits = (next: Plan): boolean =>
+    newIn(outline, withPlan(outline, at, next)).every(({ path }) => !path.startsWith(here));
   return below.find(fits) ?? below[0] ?? gentlestOf(all);
 }
 

@@ -1,10 +1,61 @@
 import { rule } from '../advice/rules.ts';
+import type { Went } from '../advice/situation.ts';
 import type { Feeling, LogEntry } from '../log/entry.ts';
 import type { Programme } from '../programme/programme.ts';
 import type { HeardEntry } from './heard.ts';
 import { boardLimit } from './limits.ts';
-import { type PlanRef, planRef } from './plan-ref.ts';
+import { type PlanRef, planRef, plansOf } from './plan-ref.ts';
 import type { There } from './there.ts';
+
+const ANYWAY = rule('countsAnyway');
+const NEAR_END = boardLimit('finished');
+
+/**
+ * How a session went, from what was told: a response does not say how it ended. It is finished
+ * when all but the last seconds of the plan were gone through; where the plan is not known, when
+ * it was as long as counts for the person's own week.
+ */
+export function wentOf(told: HeardEntry, plan: PlanRef | undefined): Went {
+  const { doneSeconds, week, session, group } = told;
+  const isFinished =
+    plan === undefined ? doneSeconds >= ANYWAY : doneSeconds >= plan.seconds - NEAR_END;
+  return {
+    outcome: isFinished ? 'finished' : 'ended-early',
+    doneSeconds,
+    week,
+    session,
+    group: { id: group, name: group },
+    plan: plan?.text ?? '',
+  };
+}
+
+/**
+ * A session that only the leader's list knows of. It counts, and nobody said that it was gone
+ * through to the end: it is no proof of a long run.
+ */
+export function thereWent(
+  { week, session }: There,
+  group: string,
+  plan: PlanRef | undefined,
+): Went {
+  return {
+    outcome: 'ended-early',
+    doneSeconds: plan?.seconds ?? ANYWAY,
+    week,
+    session,
+    group: { id: group, name: group },
+    plan: plan?.text ?? '',
+  };
+}
+
+/** Day of the leader's list at noon: nobody wrote the time down. */
+export const noonOf = (date: string): number => Date.parse(`${date}T12:00:00Z`);
+
+const about = ({ id, revision, title }: Programme): LogEntry['programme'] => ({
+  id,
+  revision,
+  title,
+});
 
 function feelingOf(told: HeardEntry): Feeling {
   const { effort, effortLater, niggle, warningSign, note } = told;
@@ -17,76 +68,50 @@ function feelingOf(told: HeardEntry): Feeling {
   };
 }
 
-/** Where the plan is not known, so much was a session as it is for the person's own week. */
-function isFinished({ doneSeconds }: HeardEntry, plan: PlanRef | undefined): boolean {
-  return plan === undefined
-    ? doneSeconds >= rule('countsAnyway')
-    : doneSeconds >= plan.seconds - boardLimit('finished');
-}
-
-interface Place {
-  readonly group: string;
-  readonly week: number;
-  readonly session: number;
-}
-
-const of = (programme: Programme, { group, week, session }: Place, text = '') => ({
-  format: 'towpath-log/2' as const,
-  programme: { id: programme.id, revision: programme.revision, title: programme.title },
-  group: { id: group, name: programme.groups.find(({ id }) => id === group)?.name ?? group },
-  week,
-  session,
-  plan: text,
-});
-
 /**
- * What was told as log entries, so that one engine counts sessions and gives advice for leader and
- * participant alike. A response does not say how a session ended: it is finished when all but the
- * last seconds of the plan were gone through. The plan is the programme's as it stands: weeks that
- * are over keep theirs from revision to revision.
+ * What was told as log entries, so that one engine gives advice for leader and participant alike.
+ * The plan is the programme's as it stands: weeks that are over keep theirs from revision to
+ * revision.
  */
-export const logOf = (
+export function logOf(
   { entries }: { readonly entries: readonly HeardEntry[] },
   programme: Programme,
-): readonly LogEntry[] =>
-  entries.map((told): LogEntry => {
-    const plan = planRef(programme, told);
-    return {
-      ...of(programme, told, plan?.text),
+): readonly LogEntry[] {
+  const plans = plansOf(programme);
+  const of = about(programme);
+  return entries.map(
+    (told): LogEntry => ({
+      format: 'towpath-log/2',
       id: told.id,
+      programme: of,
+      ...wentOf(told, planRef(plans, told)),
       target: told.target,
       startedAt: told.startedAt,
       offsetMinutes: told.offsetMinutes,
       zone: told.zone,
       localDate: told.localDate,
-      outcome: isFinished(told, plan) ? 'finished' : 'ended-early',
-      doneSeconds: told.doneSeconds,
       activeSeconds: told.activeSeconds,
       covered: [],
       feeling: feelingOf(told),
       how: 'app',
-    };
-  });
+    }),
+  );
+}
 
-/**
- * A session that only the leader's list knows of. It counts, and nobody said that it was gone
- * through to the end: it is no proof of a long run.
- */
+/** A session that only the leader's list knows of, as a log entry. */
 export function thereEntry(there: There, group: string, programme: Programme): LogEntry {
-  const place = { ...there, group };
-  const plan = planRef(programme, place);
-  const seconds = plan?.seconds ?? rule('countsAnyway');
+  const went = thereWent(there, group, planRef(plansOf(programme), { ...there, group }));
   return {
-    ...of(programme, place, plan?.text),
+    format: 'towpath-log/2',
     id: `there.${there.date}`,
+    programme: about(programme),
+    ...went,
     target: programme.weeks[there.week - 1]?.effort ?? 0,
-    startedAt: Date.parse(`${there.date}T12:00:00Z`),
+    startedAt: noonOf(there.date),
     offsetMinutes: 0,
     zone: 'UTC',
     localDate: there.date,
-    outcome: 'ended-early',
-    doneSeconds: seconds,
-    activeSeconds: seconds,
+    activeSeconds: went.doneSeconds,
     covered: [],
     feeling: {},
     how: 'there',

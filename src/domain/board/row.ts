@@ -1,10 +1,11 @@
 import type { Day } from '../programme/calendar.ts';
 import type { Programme } from '../programme/programme.ts';
-import type { BoardCell, BoardInput, PersonRow } from './board.ts';
+import type { BoardInput, BoardSession, PersonRow } from './board.ts';
 import { type Calendar, calendarOf } from './calendar.ts';
 import { cellOf, type Telling } from './cells.ts';
 import { type BoardPerson, calledBy, peopleOf, toldBy } from './people.ts';
-import { type Judged, type PersonRecord, recordOf } from './record.ts';
+import { enoughBy } from './plan-ref.ts';
+import { type PersonRecord, recordOf } from './record.ts';
 import { thereOf } from './there.ts';
 
 /** A person's row with what it was made of. */
@@ -19,27 +20,23 @@ export interface Seen {
 const DAY_MS = 86_400_000;
 
 /** The day where the person was: by the offset of their latest session. */
-function toldDay(person: BoardPerson, { log }: PersonRecord): Day | undefined {
+function toldDay(person: BoardPerson, { told: entries }: PersonRecord): Day | undefined {
   const told = toldBy(person);
-  const last = log.findLast(({ how }) => how !== 'there');
-  return told && Math.floor((told.at + (last?.offsetMinutes ?? 0) * 60_000) / DAY_MS);
+  return told && Math.floor((told.at + (entries.at(-1)?.offsetMinutes ?? 0) * 60_000) / DAY_MS);
 }
 
-function cellsOf(
-  programme: Programme,
-  judged: readonly Judged[],
-  telling: Telling,
-  calendar: Calendar,
-): readonly BoardCell[] {
-  const byWeek = new Map<number, Judged[]>();
-  for (const each of judged) {
-    const list = byWeek.get(each.session.week);
-    if (list === undefined) byWeek.set(each.session.week, [each]);
-    else list.push(each);
+const NONE: readonly BoardSession[] = [];
+
+/** A person's sessions by week; those of weeks that the programme has no more stand under 0. */
+function byWeek(sessions: readonly BoardSession[], weeks: number): readonly BoardSession[][] {
+  const lists: BoardSession[][] = [];
+  for (const session of sessions) {
+    const n = session.week > weeks ? 0 : session.week;
+    const list = lists[n];
+    if (list === undefined) lists[n] = [session];
+    else list.push(session);
   }
-  return programme.weeks.map((week, n) =>
-    cellOf(n + 1, week, byWeek.get(n + 1) ?? [], telling, calendar),
-  );
+  return lists;
 }
 
 function seenOf(
@@ -50,10 +47,12 @@ function seenOf(
 ): Seen {
   const { name, group, byHand } = calledBy(person);
   const [told, day] = [toldBy(person), toldDay(person, record)];
-  const { judged } = record;
-  const reached = judged.reduce((most, { session }) => Math.max(most, session.week), 0);
+  const { sessions } = record;
+  const reached = sessions.reduce((most, { week }) => Math.max(most, week), 0);
   const leftOut = told?.leftOut ?? 0;
-  const telling = { leftOut, reached, ...(day !== undefined && { told: day }) };
+  const enough = enoughBy(programme, group);
+  const telling: Telling = { enough, leftOut, reached, ...(day !== undefined && { told: day }) };
+  const lists = byWeek(sessions, programme.weeks.length);
   const row: PersonRow = {
     person: person.heard.person,
     ...(name !== undefined && { name }),
@@ -61,10 +60,10 @@ function seenOf(
     group,
     ...(told && { heardAt: told.at }),
     leftOut,
-    cells: cellsOf(programme, judged, telling, calendar),
-    elsewhere: judged
-      .filter(({ session }) => session.week > programme.weeks.length)
-      .map(({ session }) => session),
+    cells: programme.weeks.map((week, n) =>
+      cellOf(n + 1, week, lists[n + 1] ?? NONE, telling, calendar),
+    ),
+    elsewhere: lists[0] ?? NONE,
   };
   return { row, record, person, ...(day !== undefined && { told: day }) };
 }

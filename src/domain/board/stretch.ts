@@ -14,15 +14,21 @@ export interface SessionAt {
   readonly session: number;
 }
 
-/** What a session must not be asked about at all once it was stretched. */
-const GROWTH: ReadonlySet<WarningCode> = new Set([
-  'session-longer',
-  'run-longer',
-  'run-first',
-  'step-jump',
-]);
+/** A session that is asked about for one of these already is not stretched. */
+const GROWTH: readonly WarningCode[] = ['session-longer', 'run-longer', 'run-first', 'step-jump'];
 
 const keyOf = ({ code, path }: ProgrammeWarning): string => `${code} ${path}`;
+
+const reviewed = new WeakMap<Outline, ReadonlySet<string>>();
+
+/** What a review finds in an outline; the same outline is looked through once. */
+function foundIn(outline: Outline): ReadonlySet<string> {
+  const known = reviewed.get(outline);
+  if (known !== undefined) return known;
+  const made = new Set(reviewOutline(outline).map(keyOf));
+  reviewed.set(outline, made);
+  return made;
+}
 
 /** The outline with another plan in a place; everything else the same objects. */
 export function withPlan(
@@ -38,10 +44,10 @@ export function withPlan(
   return { ...outline, weeks: outline.weeks.with(week, { ...before, sessions }) };
 }
 
-/** Whether a review of the outline finds nothing that it did not find before. */
-export function findsNothingNew(before: Outline, after: Outline): boolean {
-  const known = new Set(reviewOutline(before).map(keyOf));
-  return reviewOutline(after).every((warning) => known.has(keyOf(warning)));
+/** What a review finds in an outline and did not find in the one before. */
+export function newIn(before: Outline, after: Outline): readonly ProgrammeWarning[] {
+  const known = foundIn(before);
+  return reviewOutline(after).filter((warning) => !known.has(keyOf(warning)));
 }
 
 /** Whether it stands within the limits of the review: nothing new anywhere, no growth asked about here. */
@@ -49,10 +55,8 @@ function isWithin(before: Outline, after: Outline, at: SessionAt): boolean {
   const week = after.weeks[at.week];
   const count = week === undefined ? 0 : sessionsIn(week, at.group).length;
   const path = pathOf({ ...at, count });
-  return (
-    findsNothingNew(before, after) &&
-    reviewOutline(after).every(({ code, path: where }) => where !== path || !GROWTH.has(code))
-  );
+  const asked = GROWTH.some((code) => foundIn(before).has(keyOf({ code, path })));
+  return !asked && newIn(before, after).length === 0;
 }
 
 /**

@@ -1,6 +1,5 @@
 import { dayIn } from '../advice/days.ts';
 import { rule } from '../advice/rules.ts';
-import { sessionsFor } from '../advice/situation.ts';
 import { weekdayOf } from '../programme/calendar.ts';
 import { factsOf } from '../review/facts.ts';
 import { sessionsIn } from '../review/outline.ts';
@@ -17,16 +16,15 @@ import { mayStretch } from './stretch.ts';
 /** One person's week in their group. Sessions in other groups say nothing of this one's plan. */
 function weekOf({ row, record }: Seen, number: number) {
   const cell = row.cells[number - 1];
-  const judged = record.judged.filter(
-    ({ session }) => session.week === number && session.group === row.group,
+  const sessions = record.sessions.filter(
+    ({ week, group }) => week === number && group === row.group,
   );
-  const sessions = judged.map(({ session }) => session);
   const gap = medianOf(sessions.flatMap((session) => gapOf(session) ?? []));
   return {
     isKnown: cell !== undefined && isKnown(cell),
     // Who did enough did it in whichever group.
-    done: cell?.done ?? 0,
-    cutShort: judged.some((each) => each.cutShort),
+    enough: cell?.enough ?? false,
+    cutShort: sessions.some((session) => session.cutShort),
     niggle: sessions.some(({ niggle }) => niggle !== undefined),
     sign: sessions.some(({ sign }) => sign),
     gap,
@@ -41,8 +39,6 @@ function groundsOf(
 ): Grounds {
   const of = sizeOf(input, group, people.length);
   const weeks = people.map((seen) => weekOf(seen, looked)).filter((week) => week.isKnown);
-  const week = input.programme.weeks[looked - 1];
-  const least = Math.min(week?.timesPerWeek.min ?? 1, Math.max(1, sessionsFor(week, group).length));
   const gaps = weeks.flatMap(({ gap }) => gap ?? []);
   const gap = medianOf(gaps);
   const count = (holds: (each: (typeof weeks)[number]) => boolean): number =>
@@ -55,7 +51,7 @@ function groundsOf(
     muchHarder: gaps.filter((each) => tenths(each) >= rule('muchHarder')).length,
     easier: gaps.filter((each) => tenths(each) <= -rule('harder')).length,
     cutShort: count(({ cutShort }) => cutShort),
-    enough: count(({ done }) => done >= least),
+    enough: count(({ enough }) => enough),
     niggles: count(({ niggle }) => niggle),
     signs: count(({ sign }) => sign),
     hurt: count(({ niggle, sign }) => niggle || sign),
@@ -103,9 +99,8 @@ function isEventNear({ programme }: BoardInput, calendar: Calendar, next: number
 /** Any sign of anybody in the group within 28 days: nothing is raised then. */
 const standsSign = (people: readonly Seen[], today: number): boolean =>
   people.some(({ record }) =>
-    record.judged.some(
-      ({ session }) =>
-        session.sign && today - (dayIn(session.localDate) ?? today) <= rule('afterSign'),
+    record.sessions.some(
+      ({ sign, localDate }) => sign && today - (dayIn(localDate) ?? today) <= rule('afterSign'),
     ),
   );
 
