@@ -5,9 +5,10 @@ import { suggestionsFor } from '../../src/domain/board/suggest.ts';
 import { wordsDue } from '../../src/domain/board/words-due.ts';
 import type { Programme } from '../../src/domain/programme/programme.ts';
 import { boardInput, HERON, member, type Told } from '../domain/board/members.ts';
+import { median, type Table } from './table.ts';
 
 /** Twelve weeks of the club's programme: six, twice over. */
-export const TWELVE: Programme = {
+const TWELVE: Programme = {
   ...HERON,
   goal: { ...HERON.goal, date: '2027-05-23' },
   weeks: [...HERON.weeks, ...HERON.weeks],
@@ -19,7 +20,7 @@ const dateOf = (week: number, weekday: number): string =>
   new Date(START + ((week - 1) * 7 + weekday - 1) * DAY_MS).toISOString().slice(0, 10);
 
 /** Without chance: the same people every time, of all groups, with up to three sessions a week. */
-export function people(count: number): readonly Heard[] {
+function people(count: number): readonly Heard[] {
   const groups = HERON.groups.map(({ id }) => id);
   return Array.from({ length: count }, (_, n) => {
     const group = groups[n % groups.length] ?? 'wren';
@@ -47,26 +48,17 @@ export function people(count: number): readonly Heard[] {
   });
 }
 
-export interface BoardTimes {
-  readonly people: number;
-  /** Milliseconds: everything anew, one person anew, who is due, what is suggested. */
-  readonly whole: number;
-  readonly one: number;
-  readonly due: number;
-  readonly suggested: number;
-}
-
 const timed = (job: () => unknown): number => {
   const from = performance.now();
   job();
   return performance.now() - from;
 };
 
-/** Medians over some runs, each with objects of its own, so that nothing is known from before. */
-export function boardTimes(count: number, runs = 7): BoardTimes {
-  const middle = (list: readonly number[]): number =>
-    [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? 0;
-  const all = Array.from({ length: runs }, () => {
+const ms = (times: readonly number[]): string => `${median(times).toFixed(1)} ms`;
+
+/** Each turn with people of its own, so that nothing is known from the turn before. */
+function row(count: number, turns: number): readonly string[] {
+  const all = Array.from({ length: turns }, () => {
     const input = boardInput(people(count), { programme: TWELVE, today: dateOf(11, 7) });
     const whole = timed(() => boardOf(input));
     const due = timed(() => wordsDue(input));
@@ -75,11 +67,19 @@ export function boardTimes(count: number, runs = 7): BoardTimes {
     const later = { ...input, heard: first === undefined ? rest : [{ ...first }, ...rest] };
     return { whole, due, suggested, one: timed(() => boardOf(later)) };
   });
-  return {
-    people: count,
-    whole: middle(all.map(({ whole }) => whole)),
-    one: middle(all.map(({ one }) => one)),
-    due: middle(all.map(({ due }) => due)),
-    suggested: middle(all.map(({ suggested }) => suggested)),
-  };
+  return [
+    String(count),
+    ms(all.map(({ whole }) => whole)),
+    ms(all.map(({ one }) => one)),
+    ms(all.map(({ due }) => due)),
+    ms(all.map(({ suggested }) => suggested)),
+  ];
 }
+
+/** What the rules of the board take, and how it grows. */
+export const summarising = (): Table => ({
+  title: 'The leader’s board, its rules',
+  how: 'People over 12 weeks with about 29 sessions each, half of them off their target; medians, rules only.',
+  head: ['people', 'whole board', 'after one answer more', 'who needs a word', 'suggestions'],
+  rows: [row(50, 15), row(500, 9), row(5000, 3)],
+});

@@ -1,5 +1,6 @@
 /** `npm run bench`: every figure of the README's tables, measured on this machine in one run. */
 import { cpus } from 'node:os';
+import { summarising } from './board-domain.ts';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
 import { drafting } from './draft.ts';
@@ -24,6 +25,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   drafting,
   lookingBack,
   keeping,
+  summarising,
   longLog,
 ];
 
