@@ -4,6 +4,9 @@
  */
 import type { StoreApi } from 'zustand/vanilla';
 import type { Cue, Talk } from '../domain/cues/cue.ts';
+import type { LeadChoice } from '../domain/lead/choose.ts';
+import type { LeadMark } from '../domain/lead/cut-off.ts';
+import type { LeadPlan } from '../domain/lead/lead-plan.ts';
 import type { LogEntry } from '../domain/log/entry.ts';
 import type { Following } from '../domain/log/following.ts';
 import type { Programme } from '../domain/programme/programme.ts';
@@ -24,6 +27,25 @@ export interface Choice {
   readonly groupId: string;
   readonly week: number;
   readonly session: number;
+}
+
+/** A session of several groups, as it is led. */
+export interface Led {
+  /** Of the sheet that it is led from. */
+  readonly key: string;
+  readonly programme: { readonly id: string; readonly title: string };
+  readonly choice: LeadChoice;
+  readonly plan: LeadPlan;
+  /** Leading was cut off: it goes on from here by the clock. */
+  readonly from?: LeadMark;
+}
+
+/** What this device remembers of leading; nothing of it is about people. */
+export interface LedBefore {
+  readonly key: string;
+  readonly choice: LeadChoice;
+  /** Leading was under way and was not seen to end. */
+  readonly mark?: LeadMark;
 }
 
 // ---- programmes ----------------------------------------------------------------------------
@@ -98,6 +120,8 @@ export interface SessionView {
   readonly medium: Medium;
   readonly purpose: Purpose;
   readonly choice?: Choice;
+  /** Leading: all groups. The rest of the view is of the whole, from change to change of any group. */
+  readonly lead?: Led;
   readonly programmeTitle: string;
   readonly groupName: string;
   readonly planText: string;
@@ -163,8 +187,9 @@ export interface SessionStore {
   readonly unfinished?: Unfinished;
   /** Id of the log entry that the ended session left. */
   readonly entryId?: string;
+  readonly ledBefore?: LedBefore;
   /** Composes the track for a session; safe to call again. Never starts sound. */
-  prepare(choice: Choice, medium: Medium): Promise<void>;
+  prepare(what: Choice | Led, medium: Medium): Promise<void>;
   /** Two minutes with a cue now and then, to be locked in a pocket. */
   preparePocketCheck(): Promise<void>;
   /**

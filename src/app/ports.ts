@@ -13,7 +13,7 @@ import type { Button, SessionEvent, Sign } from '../domain/session/event.ts';
 import type { Lease } from '../domain/session/lease.ts';
 import type { VoicePack } from '../domain/track/pack.ts';
 import type { Ms } from '../domain/units.ts';
-import type { DeviceState, Settings, UpdatesState } from './contract.ts';
+import type { DeviceState, LedBefore, Settings, UpdatesState } from './contract.ts';
 import type { ExchangePorts } from './exchange-ports.ts';
 
 /** The one place where time is read. */
@@ -173,11 +173,19 @@ export interface Updates {
   setBusy(busy: boolean): void;
 }
 
+/** What is remembered of leading, where it survives the page. It may be lost: nothing rests on it. */
+export interface LeadNote {
+  /** As it lies there, whatever wrote it. */
+  read(): unknown;
+  write(note: LedBefore): void;
+}
+
 /** What a session is carried by and shown on outside the page. */
 export interface PlayerPorts {
   readonly sound: Transport;
   readonly screen: Transport;
   readonly lockScreen: LockScreen;
+  readonly leadNote: LeadNote;
 }
 
 export interface Ports {

@@ -42,6 +42,7 @@ export const desk = {
   details: 'Title, dates, groups',
   draft: 'Draft for me',
   paper: 'On paper',
+  lead: 'Lead it together',
   saveFile: 'Save as a file',
   send: 'Go on to sending',
   table: 'Weeks by groups',

@@ -6,6 +6,7 @@ import type {
   DeviceState,
   Exporter,
   FollowingState,
+  Led,
   LogState,
   PackState,
   PackStore,
@@ -22,9 +23,12 @@ import { hearPiece } from '../../src/app/hearing.ts';
 import { once } from '../../src/app/once.ts';
 import type { Records } from '../../src/app/records-contract.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import { firstChoice, leadPlanOf, staggered } from '../../src/domain/lead/choose.ts';
+import { leadTimeline } from '../../src/domain/lead/lead-timeline.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import type { Following } from '../../src/domain/log/following.ts';
 import type { ZoneTime } from '../../src/domain/log/local-date.ts';
+import type { Programme } from '../../src/domain/programme/programme.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { segmentAt } from '../../src/domain/timeline/segment-at.ts';
@@ -88,6 +92,38 @@ export function viewAt(choice: Choice, at: number, more: Partial<SessionView> = 
     offers: { ...NOTHING_OFFERED, hold: true, skip: true, back: true, coolDown: 'jump' },
     ...more,
   };
+}
+
+/** The view of groups that are led, at a place. */
+export function leadViewAt(lead: Led, at: number, more: Partial<SessionView> = {}): SessionView {
+  const timeline = leadTimeline(lead.plan);
+  const position = ms(at);
+  const segment = segmentAt(timeline, position);
+  const next = segment && timeline.segments[segment.index + 1];
+  return {
+    ...IDLE_VIEW,
+    state: 'running',
+    purpose: 'lead',
+    lead,
+    awake: true,
+    programmeTitle: lead.programme.title,
+    timeline,
+    position,
+    ...(segment ? { segment } : {}),
+    left: ms(segment ? segment.end - position : 0),
+    ...(next ? { next } : {}),
+    offers: { ...NOTHING_OFFERED, hold: true },
+    ...more,
+  };
+}
+
+/** Groups of the demo's first week, as they would be led: each two minutes after the one before. */
+export function ledAt(key: string, of: Programme = DEMO, minutes = 2): Led {
+  const first = firstChoice(of, '2027-03-06');
+  const choice = staggered(first, minutes);
+  const plan = leadPlanOf(of, choice);
+  if (plan === undefined) throw new Error('no group to lead');
+  return { key, programme: { id: of.id, title: of.title }, choice, plan };
 }
 
 export interface FakeOptions {
@@ -161,9 +197,10 @@ export function fakeApp(options: FakeOptions = {}): FakeApp {
   }));
   const session = createStore<SessionStore>()((set) => ({
     view: options.view ?? IDLE_VIEW,
-    prepare: async (choice, medium) => {
-      asked.push(['prepare', choice, medium]);
-      set({ view: { ...viewAt(choice, 0), state: 'ready', medium } });
+    prepare: async (what, medium) => {
+      asked.push(['prepare', what, medium]);
+      const view = 'plan' in what ? leadViewAt(what, 0) : viewAt(what, 0);
+      set({ view: { ...view, state: 'ready', medium } });
     },
     preparePocketCheck: async () => {
       asked.push(['preparePocketCheck']);

@@ -2,7 +2,14 @@ import 'fake-indexeddb/auto';
 import { createStore as createZustand } from 'zustand/vanilla';
 import type { DeviceState, UpdatesState } from '../../src/app/contract.ts';
 import { createApp, type RunningApp } from '../../src/app/create-app.ts';
-import type { LockScreen, NowPlaying, PackSource, Ports, Store } from '../../src/app/ports.ts';
+import type {
+  LeadNote,
+  LockScreen,
+  NowPlaying,
+  PackSource,
+  Ports,
+  Store,
+} from '../../src/app/ports.ts';
 import { ok } from '../../src/domain/result.ts';
 import { createScreenClock } from '../../src/platform/audio/screen.ts';
 import { createExchangePorts } from '../../src/platform/exchange.ts';
@@ -22,7 +29,16 @@ export interface TabOptions {
   readonly store?: (real: Store) => Store;
   /** Whether the browser can tell that a tab is gone. */
   readonly lockIsFree?: () => boolean;
+  /** What lies there of leading, whatever wrote it. */
+  readonly note?: unknown;
 }
+
+/** By phone: it survives a tab, as the browser's does. */
+const notes = new Map<string, string>();
+const noteOf = (phone: string): LeadNote => ({
+  read: () => JSON.parse(notes.get(phone) ?? 'null'),
+  write: (note) => void notes.set(phone, JSON.stringify(note)),
+});
 
 /** One tab of the app on a phone that tests turn by hand, over the real store. */
 export interface Tab {
@@ -45,6 +61,7 @@ export interface Tab {
 
 export async function openTab(options: TabOptions = {}): Promise<Tab> {
   const database = options.database ?? `phone-${++databases}`;
+  if ('note' in options) notes.set(database, JSON.stringify(options.note));
   const clock = options.clock ?? new HandClock();
   const connection: Connection = connect(database);
   const real = createStore(connection);
@@ -73,7 +90,12 @@ export async function openTab(options: TabOptions = {}): Promise<Tab> {
       later: (time, job) => clock.later(time, () => alive && job()),
     },
     store,
-    player: async () => ({ sound, screen: createScreenClock(clock, () => {}), lockScreen }),
+    player: async () => ({
+      sound,
+      screen: createScreenClock(clock, () => {}),
+      lockScreen,
+      leadNote: noteOf(database),
+    }),
     presence: {
       hold: () => {},
       release: () => {},

@@ -1,9 +1,10 @@
+import { leadTimeline } from '../../domain/lead/lead-timeline.ts';
 import { localDate } from '../../domain/log/local-date.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import type { About } from '../../domain/session/session.ts';
 import { layOut } from '../../domain/timeline/lay-out.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
-import type { Choice } from '../contract.ts';
+import type { Choice, Led } from '../contract.ts';
 import type { Clock } from '../ports.ts';
 
 type Stamp = 'id' | 'startedAt' | 'offsetMinutes' | 'zone' | 'localDate';
@@ -39,6 +40,21 @@ export function draftOf(programmes: readonly Programme[], choice: Choice): Draft
   };
   return { about, timeline: layOut(plan.plan), reminders };
 }
+
+/** What is led is everybody's: it belongs to a programme and to no group of it. */
+export const leadDraft = ({ programme, choice, plan }: Led): Draft => ({
+  about: {
+    purpose: 'lead',
+    programme: { ...programme, revision: 0 },
+    group: { id: '', name: '' },
+    week: choice.week,
+    session: choice.session,
+    plan: '',
+    target: 0,
+  },
+  timeline: leadTimeline(plan),
+  reminders: [],
+});
 
 /** The pocket check belongs to no programme. */
 export const pocketDraft = (timeline: Timeline): Draft => ({

@@ -2,17 +2,28 @@ import type { StoreApi } from 'zustand/vanilla';
 import { readySession } from '../../domain/session/reduce.ts';
 import { isWaiting, type Session } from '../../domain/session/session.ts';
 import { ms } from '../../domain/units.ts';
-import type { Choice, Medium, ProgrammesState, SettingsState } from '../contract.ts';
+import type { Choice, Led, Medium, ProgrammesState, SettingsState } from '../contract.ts';
 import type { PackHolder } from '../pack.ts';
 import type { Clock, Transport } from '../ports.ts';
-import { choiceOf, type Draft, draftOf, pocketDraft, stamp } from './draft.ts';
+import { choiceOf, type Draft, draftOf, leadDraft, pocketDraft, stamp } from './draft.ts';
 import type { Player } from './player.ts';
 import { type Prepared, pocketTimeline, prepareScore } from './score-plan.ts';
 
-/** What was asked for: a session of a programme, or the pocket check. */
+/** What was asked for: a session of a programme, one that is led, or the pocket check. */
 export type Wanted =
   | { readonly purpose: 'session'; readonly choice: Choice; readonly medium: Medium }
+  | {
+      readonly purpose: 'lead';
+      readonly choice?: undefined;
+      readonly led: Led;
+      readonly medium: Medium;
+    }
   | { readonly purpose: 'pocket-check'; readonly choice?: undefined; readonly medium: 'sound' };
+
+export const wantedOf = (what: Choice | Led, medium: Medium): Wanted =>
+  'plan' in what
+    ? { purpose: 'lead', led: what, medium }
+    : { purpose: 'session', choice: what, medium };
 
 /** Makes what is wanted ready, as soon as everything for it is here. */
 export interface Preparer {
@@ -50,6 +61,7 @@ export function createPreparer(needs: Needs): Preparer {
     if (what.purpose === 'session') {
       return draftOf(needs.programmes.getState().programmes, what.choice);
     }
+    if (what.purpose === 'lead') return leadDraft(what.led);
     const voice = pack.current();
     return voice && pocketDraft(pocketTimeline(voice));
   }
@@ -60,7 +72,8 @@ export function createPreparer(needs: Needs): Preparer {
     const { talk } = needs.settings.getState().settings;
     const left = startsAt === undefined ? 0 : startsAt - needs.clock.now();
     const ahead = left > 0 ? ms(left) : undefined;
-    const wish = { purpose, medium, timeline, talk, reminders, target, ahead };
+    const lead = wanted?.purpose === 'lead' ? wanted.led.plan : undefined;
+    const wish = { purpose, medium, timeline, talk, reminders, target, ahead, lead };
     // The bytes are the element's from here on: two hours of them are not to be kept twice.
     const { bytes, ...rest } = prepareScore(wish, pack.current());
     prepared = rest;
@@ -112,7 +125,8 @@ export function createPreparer(needs: Needs): Preparer {
     want(next) {
       const again = JSON.stringify(wanted) === JSON.stringify(next) && isReady();
       wanted = next;
-      if (!again) make();
+      if (again) needs.changed();
+      else make();
     },
     make,
     remake(session) {

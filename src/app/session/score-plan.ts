@@ -8,6 +8,8 @@ import {
 } from '../../domain/cues/lanes.ts';
 import { planCues } from '../../domain/cues/plan-cues.ts';
 import { planWaiting } from '../../domain/cues/waiting.ts';
+import type { LeadPlan } from '../../domain/lead/lead-plan.ts';
+import { planLeadCues } from '../../domain/lead/plan-lead-cues.ts';
 import { hasCoolDown } from '../../domain/session/places.ts';
 import { screenLayout } from '../../domain/session/screen-layout.ts';
 import type { Medium, Purpose, Score } from '../../domain/session/session.ts';
@@ -33,6 +35,8 @@ export interface Wanted {
   readonly target: Percent;
   /** From now to a start that was agreed ahead. */
   readonly ahead?: Ms | undefined;
+  /** All groups, where they are led together. */
+  readonly lead?: LeadPlan | undefined;
 }
 
 /** Everything that a session needs to run: its place in time, its sound, its captions. */
@@ -57,11 +61,16 @@ export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepa
 
 function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
   const lengths = pack === undefined ? readingLengths : clipLengths(pack.manifest);
-  const { timeline, purpose, ahead } = wanted;
+  const { timeline, purpose, ahead, lead } = wanted;
   const options = { ...wanted, lengths };
   const check = purpose === 'pocket-check';
+  const leadIn = ahead === undefined ? {} : { leadIn: planWaiting(ahead, lengths) };
+  if (lead !== undefined) {
+    const lanes = { holding: planHolding(lengths), oneMore: planOneMore(lengths) };
+    return { ...leadIn, cues: planLeadCues(lead, { lengths, talk: wanted.talk }), lanes };
+  }
   return {
-    ...(ahead === undefined ? {} : { leadIn: planWaiting(ahead, lengths) }),
+    ...leadIn,
     cues: check ? planPocketCheck(lengths) : planCues(timeline, options),
     lanes: {
       holding: planHolding(lengths),

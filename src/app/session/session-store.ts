@@ -4,6 +4,7 @@ import { entryOf } from '../../domain/log/entry-of.ts';
 import { isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
 import { LONGEST_WAIT } from '../../domain/session/wait.ts';
 import type {
+  Led,
   LogState,
   ProgrammesState,
   SessionStore,
@@ -16,10 +17,12 @@ import type { PlayerPorts, Ports, StoredJournal } from '../ports.ts';
 import { stamp } from './draft.ts';
 import { IDLE_VIEW } from './idle-view.ts';
 import { createKeeper } from './keeper.ts';
+import { placeToLeadFrom, sessionFrom } from './lead-from.ts';
+import { createLeadKeeper } from './lead-keeper.ts';
 import { createNeighbours } from './neighbours.ts';
 import { createPlayer } from './player.ts';
 import { createPocketWatcher } from './pocket-watcher.ts';
-import { createPreparer, type Wanted } from './preparer.ts';
+import { createPreparer, type Wanted, wantedOf } from './preparer.ts';
 import { createRecorder } from './recorder.ts';
 import { createRecoverer } from './recoverer.ts';
 import { createSampler } from './sampler.ts';
@@ -62,9 +65,14 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   const wake = createWake(device, underWay);
   const pocket = createPocketWatcher(clock, ports, around.settings);
   const sampler = createSampler(ports.sound, around.pack);
+  const leading = createLeadKeeper(ports.leadNote, led, (ledBefore) =>
+    store.setState({ ledBefore } as Partial<SessionStore>),
+  );
   const player = createPlayer(clock, {
     write(event, strict) {
-      if (player.session?.about.purpose === 'session') recorder.write(event, strict);
+      const purpose = player.session?.about.purpose;
+      if (purpose === 'session') recorder.write(event, strict);
+      if (purpose === 'lead' && strict) leading.mark(player.session as Session);
     },
     stayAwake: wake.see,
     boundary(change) {
@@ -115,6 +123,11 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     teller.refresh();
   });
 
+  function led(): Led | undefined {
+    const { wanted } = preparer;
+    return wanted?.purpose === 'lead' ? wanted.led : undefined;
+  }
+
   function underWay(): boolean {
     return player.session !== undefined && isUnderWay(player.session);
   }
@@ -125,10 +138,11 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     const { session } = player;
     if (session !== undefined && prepared !== undefined) {
       const at = { now: clock.now(), track: player.track(), captions: prepared.captions };
-      return viewOf(session, { ...around, ...at, choice: wanted?.choice });
+      return viewOf(session, { ...around, ...at, choice: wanted?.choice, lead: led() });
     }
     if (wanted === undefined) return { ...IDLE_VIEW, ...around };
     const { purpose, medium, choice } = wanted;
+    const lead = led();
     return {
       ...IDLE_VIEW,
       ...around,
@@ -136,6 +150,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
       purpose,
       medium,
       ...(choice && { choice }),
+      ...(lead && { lead }),
     };
   }
 
@@ -160,7 +175,14 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     recoverer.keepFound();
     const about = stamp(draft.about, ports.newId(), clock, startsAt);
     begin(about.id);
-    player.start({ about, score: prepared.score, medium: session.medium });
+    const from = led()?.from;
+    if (from === undefined) {
+      player.start({ about, score: prepared.score, medium: session.medium });
+      return;
+    }
+    const place = placeToLeadFrom(from, prepared.score.timeline.total, clock.now());
+    player.recover(sessionFrom({ ...session, about }, place, clock.now()));
+    player.wish('go-on');
   }
 
   function begin(id: string): void {
@@ -191,7 +213,8 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
       log(entryOf(session));
       store.setState({ entryId: session.about.id });
     } else {
-      pocket.ended(session);
+      if (session.about.purpose === 'lead') leading.over();
+      else pocket.ended(session);
       keeper.release(session.about.id);
       void db.dropLease(keeper.tab);
     }
@@ -199,6 +222,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
 
   /** A wait that was left: the session is ready again, without a word in the log. */
   function left({ about }: Session): void {
+    leading.over();
     updates.setBusy(false);
     wake.stop();
     recorder.forget(about.id);
@@ -240,7 +264,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
 
   const store = createStore<SessionStore>(() => ({
     view: IDLE_VIEW,
-    prepare: (choice, medium) => want({ purpose: 'session', choice, medium }),
+    prepare: (what, medium) => want(wantedOf(what, medium)),
     preparePocketCheck: () => want({ purpose: 'pocket-check', medium: 'sound' }),
     start,
     playCueNow: () => {
@@ -252,13 +276,17 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     watch: wake.watch,
     recover,
     close: () => {
-      if (!underWay()) preparer.forget();
+      if (underWay()) return;
+      // What was cut off is not gone on with.
+      if (led()?.from !== undefined) leading.over();
+      preparer.forget();
     },
   }));
 
   return {
     store,
     async found(journals) {
+      leading.look();
       await recoverer.look(journals);
       await neighbours.look();
     },

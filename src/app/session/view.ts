@@ -5,7 +5,7 @@ import { isOver, isUnderWay, isWaiting, type Session } from '../../domain/sessio
 import { mayHaveOneMore, mayUndo, skipGoal, walkNowGoal } from '../../domain/session/wishes.ts';
 import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
-import type { Choice, SessionView } from '../contract.ts';
+import type { Choice, Led, SessionView } from '../contract.ts';
 import { type Captions, heardAt } from './captions.ts';
 import { NOTHING_OFFERED } from './idle-view.ts';
 
@@ -16,6 +16,7 @@ export interface Around {
   readonly track: Ms;
   readonly captions: Captions;
   readonly choice: Choice | undefined;
+  readonly lead: Led | undefined;
   readonly unsaved: boolean;
   readonly awake: boolean;
   readonly busyElsewhere: boolean;
@@ -32,6 +33,7 @@ export function viewOf(session: Session, around: Around): SessionView {
     medium: session.medium,
     purpose: about.purpose,
     ...(around.choice && { choice: around.choice }),
+    ...(around.lead && { lead: around.lead }),
     programmeTitle: about.programme.title,
     groupName: about.group.name,
     planText: about.plan,
@@ -85,6 +87,10 @@ function waitOf(session: Session, { now, track }: Around): NonNullable<SessionVi
 function offersOf(session: Session, now: number): SessionView['offers'] {
   if (!isUnderWay(session)) return NOTHING_OFFERED;
   if (isWaiting(session)) return { ...NOTHING_OFFERED, goOn: true };
+  if (session.about.purpose === 'lead') {
+    const hold = session.name === 'running';
+    return { ...NOTHING_OFFERED, hold, goOn: !hold };
+  }
   const coolDown = coolDownGoal(session);
   const coolDownOffer =
     coolDown === undefined ? null : coolDown.lane === 'cool-down' ? 'five-minutes' : 'jump';
@@ -124,6 +130,7 @@ const PLAIN = [
   'medium',
   'purpose',
   'choice',
+  'lead',
   'programmeTitle',
   'groupName',
   'planText',

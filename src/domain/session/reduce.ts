@@ -58,10 +58,25 @@ export const readySession = (about: About, score: Score, medium: Medium): Sessio
 });
 
 /**
+ * What moves one person through their own session and would move every group at once: while
+ * groups are led, neither the screen nor a button of the lock screen does it.
+ */
+const NOT_FOR_GROUPS: ReadonlySet<SessionEvent['type']> = new Set<SessionEvent['type']>([
+  'one-more',
+  'walk-now',
+  'skip',
+  'back',
+  'undo',
+  'cool-down',
+]);
+
+/**
  * The player: a state and an event give the next state and what is to be done. Pure; the same
  * events give the same state, which is how a journal is read back.
  */
 export function reduce(state: Session, event: SessionEvent): Step<Session> {
+  if (state.about.purpose === 'lead' && NOT_FOR_GROUPS.has(event.type))
+    return { state, effects: [] };
   const { state: next, effects } =
     event.type === 'recovered' ? recover(state, event) : STATES[state.name](state, event);
   const seen = { ...next, seenAt: event.wall };

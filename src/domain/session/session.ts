@@ -6,8 +6,11 @@ import type { Credit } from './credit.ts';
 /** Where the session is heard (one audio element) or seen (the monotonic clock). */
 export type Medium = 'sound' | 'screen';
 
-/** A session is logged; a pocket check only says what the phone did. */
-export type Purpose = 'session' | 'pocket-check';
+/**
+ * A session is logged; a pocket check only says what the phone did; what a leader leads for others
+ * is nobody's own.
+ */
+export type Purpose = 'session' | 'pocket-check' | 'lead';
 
 /** Whose session it is and when it began: what the journal keeps and the log entry needs. */
 export interface About {

@@ -1,5 +1,6 @@
 import type { PlayerPorts } from '../../app/ports.ts';
 import { systemClock } from '../clock.ts';
+import { createLeadNote } from '../store/lead-note.ts';
 import { createLockScreen } from './lock-screen.ts';
 import { listenToPage } from './page.ts';
 import { createScreenClock } from './screen.ts';
@@ -12,4 +13,5 @@ export const createPlayerPorts = (
   sound: createSound(),
   screen: createScreenClock(systemClock, listenToPage),
   lockScreen: createLockScreen(artwork),
+  leadNote: createLeadNote(),
 });

@@ -24,7 +24,7 @@ export function Banners() {
 }
 
 function UnderWay() {
-  const show = useSession((s) => isUnderWay(s.view.state) && s.view.purpose === 'session');
+  const show = useSession((s) => isUnderWay(s.view.state) && s.view.purpose !== 'pocket-check');
   const [path] = useLocation();
   if (!show || path === '/run') return null;
   return (

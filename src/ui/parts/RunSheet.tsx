@@ -59,14 +59,21 @@ function Row({ name, onClick }: { name: string; onClick: () => void }) {
   );
 }
 
+interface EndRowProps {
+  readonly onEnd: () => void;
+  readonly words?: { readonly end: string; readonly endAsk: string };
+}
+
+const ownEnd = { end: running.end, endAsk: running.endAsk };
+
 /** Ends after a press of one second; a short press asks instead. */
-export function EndRow({ onEnd }: { onEnd: () => void }) {
+export function EndRow({ onEnd, words = ownEnd }: EndRowProps) {
   const [asks, setAsks] = useState(false);
   if (!asks)
     return (
       <PressLong
         className="button wide end"
-        name={running.end}
+        name={words.end}
         how={running.endHow}
         onLong={onEnd}
         onShort={() => setAsks(true)}
@@ -74,8 +81,8 @@ export function EndRow({ onEnd }: { onEnd: () => void }) {
     );
   return (
     <fieldset className="notice">
-      <legend className="for-readers">{running.endAsk}</legend>
-      <p aria-hidden="true">{running.endAsk}</p>
+      <legend className="for-readers">{words.endAsk}</legend>
+      <p aria-hidden="true">{words.endAsk}</p>
       <div className="row">
         <button type="button" className="button" onClick={() => setAsks(false)}>
           {running.endNo}

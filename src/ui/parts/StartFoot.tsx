@@ -42,15 +42,18 @@ const isFor = (a: Choice | undefined, b: Choice): boolean =>
   a.week === b.week &&
   a.session === b.session;
 
-interface StepProps {
+export interface StepProps {
   readonly step: NextStep;
   readonly silent: boolean;
   readonly onSilent: () => void;
   readonly onRetry: () => void;
   readonly waits: boolean;
+  /** What Start is called. */
+  readonly name?: string;
 }
 
-function Step({ step, silent, onSilent, onRetry, waits }: StepProps) {
+/** What comes before the start, one thing at a time, and the start. */
+export function Step({ step, silent, onSilent, onRetry, waits, name }: StepProps) {
   const app = useApp();
   const detour = useDetour();
   switch (step.name) {
@@ -116,7 +119,7 @@ function Step({ step, silent, onSilent, onRetry, waits }: StepProps) {
     case 'start':
       return (
         <Primary calm={waits} onClick={() => app.session.getState().start()}>
-          {silent ? before.startSilent : before.start}
+          {name ?? (silent ? before.startSilent : before.start)}
         </Primary>
       );
   }

@@ -11,6 +11,7 @@ import { RunStrip } from '../parts/RunStrip.tsx';
 import { Screen, useArrival } from '../parts/Screen.tsx';
 import { isOver, isUnderWay } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
+import { leadingAt } from '../workshop/addresses.ts';
 import { Watching } from './Watching.tsx';
 import '../styles/running.css';
 
@@ -19,11 +20,13 @@ export function Running() {
   const state = useSession((s) => s.view.state);
   const entryId = useSession((s) => s.entryId);
   const check = useSession((s) => s.view.purpose === 'pocket-check');
+  const led = useSession((s) => s.view.lead?.key);
   const watchByChoice = useSettings((s) => s.mode === 'watch');
   const [watch, setWatch] = useState(watchByChoice);
   useArrival(running.title);
 
   if (check && isUnderWay(state)) return <Redirect to="/pocket" replace />;
+  if (led !== undefined && isUnderWay(state)) return <Redirect to={leadingAt(led)} replace />;
   if (isOver(state))
     return entryId === undefined ? <Over /> : <Redirect to={`/felt/${entryId}`} replace />;
   if (!isUnderWay(state)) return <NoSession />;

@@ -9,7 +9,7 @@ import type { Sheet } from '../../domain/workshop/sheet.ts';
 import { boardAt } from '../board/addresses.ts';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
-import { deskAt, pageAt, placeAt, shelfAt } from './addresses.ts';
+import { deskAt, leadDayAt, pageAt, placeAt, shelfAt } from './addresses.ts';
 import { CellPanel } from './CellPanel.tsx';
 import { ChecksPanel } from './ChecksPanel.tsx';
 import { Refused } from './Refused.tsx';
@@ -120,6 +120,9 @@ function Tools({ open }: { open: OpenSheet }) {
         </Link>
         <Link href={pageAt(key, 'draft')} className="button">
           {words.draft}
+        </Link>
+        <Link href={leadDayAt(key)} className="button">
+          {words.lead}
         </Link>
         <Link href={pageAt(key, 'paper')} className="button">
           {words.paper}

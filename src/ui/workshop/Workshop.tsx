@@ -1,3 +1,4 @@
+import { lazy } from 'react';
 import { Route, Switch, useParams } from 'wouter';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Desk } from './Desk.tsx';
@@ -9,6 +10,10 @@ import { SendPage } from './SendPage.tsx';
 import { SentAgain } from './SentBefore.tsx';
 import { Shelf } from './Shelf.tsx';
 import { useWorkshop, WorkshopProvider } from './workshop-context.tsx';
+
+/** A piece of its own: needed in a park, not at a desk. */
+const LeadDay = lazy(async () => ({ default: (await import('../lead/index.ts')).LeadDay }));
+const Leading = lazy(async () => ({ default: (await import('../lead/index.ts')).Leading }));
 
 /** Everything under "I lead a group": each step has an address, so that the way back is the phone's. */
 export function Workshop() {
@@ -32,6 +37,8 @@ function OneSheet() {
       <Route path="/lead/:key" component={Desk} />
       <Route path="/lead/:key/details" component={Details} />
       <Route path="/lead/:key/draft/:seen?" component={DraftPage} />
+      <Route path="/lead/:key/day" component={LeadDay} />
+      <Route path="/lead/:key/day/go" component={Leading} />
       <Route path="/lead/:key/paper" component={PaperPage} />
       <Route path="/lead/:key/send" component={SendPage} />
       <Route path="/lead/:key/week/:week" component={Desk} />

@@ -8,6 +8,9 @@ export const pageAt = (key: string, page: 'details' | 'draft' | 'paper' | 'send'
   `/lead/${key}/${page}`;
 /** A draft that was asked for at this address. */
 export const seenOf = (draftPage: string): string => `${draftPage}/seen`;
+/** On the day: who is here, and all groups side by side. */
+export const leadDayAt = (key: string): string => `/lead/${key}/day`;
+export const leadingAt = (key: string): string => `/lead/${key}/day/go`;
 export const weekAt = (key: string, week: number): string => `/lead/${key}/week/${week + 1}`;
 export const cellAt = (key: string, { week, group, session }: CellPlace): string =>
   `/lead/${key}/${week + 1}/${group}/${session + 1}`;

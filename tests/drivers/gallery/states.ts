@@ -6,6 +6,7 @@ import { ms } from '../../../src/domain/units.ts';
 import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
 import { BOARD_STATES } from './board.ts';
 import { LEADER_STATES } from './leader.ts';
+import { LEAD_STATES } from './lead.ts';
 
 export interface GalleryState {
   /** Address in the fragment. */
@@ -283,6 +284,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     path: '/done/e0/edit',
     options: { chosen, entries: [WRITTEN], zone: { offsetMinutes: 0, zone: 'Europe/London' } },
   },
+  ...LEAD_STATES,
   settings: { path: '/settings', options: { settings: { pocketCheck: record } } },
   'settings-watch': { path: '/settings', options: watch },
   about: { path: '/about', options: {} },
