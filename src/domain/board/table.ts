@@ -6,7 +6,6 @@ import { everybodyIn } from './row.ts';
 interface Line {
   readonly name: string;
   readonly group: string;
-  readonly cutShort: boolean;
   readonly session: BoardSession;
 }
 
@@ -24,7 +23,7 @@ const COLUMNS: readonly (readonly [name: string, cell: Cell])[] = [
   ['told', ({ session }) => session.id !== undefined],
   ['done_percent', ({ session }) => session.donePercent],
   ['active_seconds', ({ session }) => session.activeSeconds],
-  ['cut_short', ({ cutShort }) => cutShort],
+  ['cut_short', ({ session }) => session.cutShort],
   ['target_effort', ({ session }) => session.target],
   ['effort', ({ session }) => session.felt],
   ['niggle', ({ session }) => session.niggle?.place],
@@ -59,10 +58,9 @@ export function boardTable(
   const names = new Map(boardOf(input).groups.map(({ id, name }) => [id, name]));
   const nameOf = (group: string): string => names.get(group) ?? group;
   const lines = boardOf(input).people.flatMap((row): readonly Line[] =>
-    (seen.get(row.person)?.record.judged ?? []).map(({ session, cutShort }) => ({
+    (seen.get(row.person)?.record.sessions ?? []).map((session) => ({
       name: called(row),
       group: nameOf(row.group),
-      cutShort,
       session: { ...session, group: nameOf(session.group) },
     })),
   );
