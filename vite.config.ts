@@ -115,6 +115,8 @@ export default defineConfig({
     alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }],
   },
   plugins: [react(), contentPolicy(), askEarly(), serviceWorker()],
+  // A worker is a file of its own under `assets/`, written as the app's own scripts are.
+  worker: { format: 'es', rolldownOptions: { external: ['crypto'] } },
   build: {
     target: 'es2022',
     // Nothing becomes a data: address: the voice pack must be a file that can be kept and checked.

@@ -1,6 +1,7 @@
 /**
- * What the app may do in a browser: nothing that it does not bring along. `app-sw` is the one
- * policy that may name a script, and the one script is our own service worker.
+ * What the app may do in a browser: nothing that it does not bring along. Two
+ * policies may name a script, each the one of its name: `app-sw` our service worker, and
+ * `app-intake` the worker that opens answers.
  */
 export const CONTENT_POLICY = [
   "default-src 'none'",
@@ -16,7 +17,7 @@ export const CONTENT_POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  'trusted-types app-sw',
+  'trusted-types app-sw app-intake',
 ].join('; ');
 
 /** Headers for every file: the policy again, with the one part that only a header can say. */

@@ -26,7 +26,7 @@ const STEPS = [
   {
     name: 'types',
     says: 'types, one project per runtime',
-    run: ['src/domain', 'src/sw', 'tsconfig.json', 'tests'].map((project) =>
+    run: ['src/domain', 'src/sw', 'src/platform/intake', 'tsconfig.json', 'tests'].map((project) =>
       node('typescript/bin/tsc', '-p', project),
     ),
   },

@@ -1,3 +1,4 @@
+import { isPictureFile } from '../domain/exchange/file-kind.ts';
 import type { ExchangeCode } from '../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 import type { Codes } from './exchange-ports.ts';
@@ -18,16 +19,7 @@ export async function textsOf(
   return text.ok ? ok([text.value]) : fail('file-kind');
 }
 
-/** First bytes of PNG, JPEG, GIF and of RIFF, in which WebP stands. */
-const PICTURES: readonly (readonly number[])[] = [
-  [0x89, 0x50, 0x4e, 0x47],
-  [0xff, 0xd8, 0xff],
-  [0x47, 0x49, 0x46, 0x38],
-  [0x52, 0x49, 0x46, 0x46],
-];
-
 async function isPicture(file: Blob): Promise<boolean> {
   if (file.type.startsWith('image/')) return true;
-  const first = new Uint8Array(await file.slice(0, 4).arrayBuffer());
-  return PICTURES.some((marks) => marks.every((mark, n) => first[n] === mark));
+  return isPictureFile(new Uint8Array(await file.slice(0, 4).arrayBuffer()));
 }

@@ -1,6 +1,6 @@
 import type { ExchangePorts } from '../app/exchange-ports.ts';
-import { fail } from '../domain/result.ts';
 import { createCodes } from './codes/index.ts';
+import { createIntake } from './intake/index.ts';
 import { createExchangeStore, createKeys, createVault, createVerifier } from './keys/index.ts';
 import { createWords } from './share/words.ts';
 import { createBoardStore } from './store/boards.ts';
@@ -20,6 +20,6 @@ export const createExchangePorts = (connection: Connection): ExchangePorts => ({
   records: createRecordsStore(connection),
   boards: createBoardStore(connection),
   vault: createVault(),
-  intake: { open: async () => fail('not-loaded') },
+  intake: createIntake(connection, createCodes()),
   address: () => globalThis.location?.href.replace(/#.*$/, '') ?? '',
 });

@@ -21,7 +21,7 @@ const MAY_USE: Readonly<Record<string, readonly string[]>> = {
 
 /** Types that a port is described by may be named by the side that fills the port. */
 const TYPES_MAY_BE_NAMED: Readonly<Record<string, RegExp>> = {
-  platform: /^src\/app\/(board-|exchange-|records-)?(contract|ports)\.ts$/,
+  platform: /^src\/app\/(board-|exchange-|intake-|records-)?(contract|ports)\.ts$/,
 };
 
 /** Packages that belong to one folder only. */

@@ -61,27 +61,40 @@ export interface SealPair {
   readonly openWith: CryptoKey;
 }
 
-/** What was sealed for this pair. Another key and a changed byte cannot be told apart. */
-export async function openSealed(
-  { seal, openWith }: SealPair,
+/** Opens what was sealed for one pair. The pair is made ready once, however many there are. */
+export function openerFor({
+  seal,
+  openWith,
+}: SealPair): (
   sealed: Uint8Array,
-): Promise<Result<Uint8Array<ArrayBuffer>, 'not-for-this-key' | 'not-secure'>> {
-  if (subtle() === undefined) return fail('not-secure');
-  try {
-    const own = await publicKey(seal);
-    if (own === undefined) return fail('not-for-this-key');
-    const opened = await suite().open(
-      // As a pair: without the public half the library would have to read the private one out.
-      {
-        recipientKey: { privateKey: openWith, publicKey: own },
-        enc: exact(sealed.subarray(0, ENC_BYTES)),
-        info: ANSWER_INFO,
-      },
-      exact(sealed.subarray(ENC_BYTES)),
-      exact(ANSWER_HEAD),
-    );
-    return ok(new Uint8Array(opened));
-  } catch {
-    return fail('not-for-this-key');
-  }
+) => Promise<Result<Uint8Array<ArrayBuffer>, 'not-for-this-key' | 'not-secure'>> {
+  let own: Promise<CryptoKey | undefined> | undefined;
+  return async (sealed) => {
+    if (subtle() === undefined) return fail('not-secure');
+    try {
+      own ??= publicKey(seal);
+      const half = await own;
+      if (half === undefined) return fail('not-for-this-key');
+      const opened = await suite().open(
+        // As a pair: without the public half the library would have to read the private one out.
+        {
+          recipientKey: { privateKey: openWith, publicKey: half },
+          enc: exact(sealed.subarray(0, ENC_BYTES)),
+          info: ANSWER_INFO,
+        },
+        exact(sealed.subarray(ENC_BYTES)),
+        exact(ANSWER_HEAD),
+      );
+      return ok(new Uint8Array(opened));
+    } catch {
+      return fail('not-for-this-key');
+    }
+  };
 }
+
+/** What was sealed for this pair. Another key and a changed byte cannot be told apart. */
+export const openSealed = (
+  pair: SealPair,
+  sealed: Uint8Array,
+): Promise<Result<Uint8Array<ArrayBuffer>, 'not-for-this-key' | 'not-secure'>> =>
+  openerFor(pair)(sealed);
