@@ -86,12 +86,6 @@ export const LOOK: Readonly<Record<CellLook, string>> = {
 /** What besides effort a cell is marked with, gravest first. */
 export type CellMark = 'sign' | 'niggle' | 'cut-short';
 
-export const MARK: Readonly<Record<CellMark, string>> = {
-  sign: 'Warning sign',
-  niggle: 'Niggle',
-  'cut-short': 'Cut short',
-};
-
 export function marksOf({ signs, niggles, cutShort }: BoardCell): readonly CellMark[] {
   return [
     ...(signs > 0 ? (['sign'] as const) : []),
