@@ -1,5 +1,5 @@
 import type { Spoken } from './phrases.ts';
-import { inNoise, recognise } from './recognise.ts';
+import { grammar, inNoise, recognise } from './recognise.ts';
 
 export interface Score {
   readonly snrDb: number;
@@ -19,17 +19,20 @@ export const percent = ({ exact, asked }: Score): number => (100 * exact) / aske
 /**
  * How many phrases the recogniser gets exactly, in pink noise so many decibels below the active
  * level of each. Every phrase meets other noise for every seed.
+ *
+ * @param text the grammar that it chooses from
  */
 export async function score(
   phrases: readonly Spoken[],
   sounds: readonly Float64Array[],
   snrDb: number,
   seeds: readonly number[],
+  text = grammar(),
 ): Promise<Score> {
   const noisy = seeds.flatMap((seed) =>
     sounds.map((sound, i) => inNoise(sound, snrDb, 10_000 * seed + i)),
   );
-  const heard = await recognise(noisy);
+  const heard = await recognise(noisy, text);
   const confusions = new Map<string, { said: string; heard: string; times: number }>();
   heard.forEach((words, i) => {
     const said = phrases[i % phrases.length]?.words ?? '';

@@ -1,5 +1,5 @@
-import type { Cue } from '../../../domain/cues/cue.ts';
-import { heardFor, spokenCue } from '../../../domain/cues/speak.ts';
+import type { Cue, PlacedClip } from '../../../domain/cues/cue.ts';
+import { cueOf, placeClips } from '../../../domain/cues/speak.ts';
 import type { ClipId } from '../../../domain/cues/vocabulary.ts';
 import { composeExport } from '../../../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../../../domain/track/pack.ts';
@@ -35,12 +35,25 @@ export function hear(
   decoder: Decoder = 'ffmpeg',
 ): Float64Array[] {
   const lengths = clipLengths(pack.manifest);
+  const placed = utterances.map((clips) => placeClips(clips, ms(0), lengths));
+  return hearPlaced(placed, pack, decoder);
+}
+
+/** The same of clips that have their places, the first of each utterance at 0. */
+export function hearPlaced(
+  utterances: readonly (readonly PlacedClip[])[],
+  pack: VoicePack,
+  decoder: Decoder = 'ffmpeg',
+): Float64Array[] {
+  const lengths = clipLengths(pack.manifest);
   const cues: Cue[] = [];
   const cuts: [from: Ms, to: Ms][] = [];
   let at = ms(0);
   for (const clips of utterances) {
-    const end = ms(at + 2 * EDGE + heardFor(clips, lengths));
-    cues.push(spokenCue({ kind: 'change', segment: 0 }, clips, ms(at + EDGE), lengths));
+    const moved = clips.map(({ clip, at: own }) => ({ clip, at: ms(at + EDGE + own) }));
+    const cue = cueOf({ kind: 'change', segment: 0 }, moved, '', lengths);
+    const end = ms(cue.end + EDGE);
+    cues.push(cue);
     cuts.push([at, end]);
     at = end;
   }
