@@ -150,5 +150,5 @@ test('LEAD-12 two hours are two hours, and a crowd is one', () => {
   expect(planLeadCues(long, { lengths }).total).toBeGreaterThanOrEqual(2 * 3_600_000);
   const times = plannedOf(crowded, 'words').map(({ at }) => at);
   const heard = heardOf(planLeadCues(crowded, { lengths }), crowded).map(({ at }) => at);
-  expect(times.filter((at) => !heard.includes(at)).length).toBeGreaterThan(20);
+  expect(times.filter((at) => !heard.includes(at)).length).toBeGreaterThan(15);
 });

@@ -108,8 +108,8 @@ describe('what is said to several groups at once', () => {
   );
 
   it.each([
-    [CLEAR, 90],
-    [5, 80],
+    [CLEAR, 95],
+    [5, 90],
   ])('VOICE-14 any groups are understood at %d dB: %i in 100 or more', async (snr, least) => {
     expect(await heard('any groups', any, snr, [1])).toBeGreaterThanOrEqual(least);
   });
