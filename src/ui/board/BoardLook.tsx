@@ -17,7 +17,8 @@ interface LookProps {
 export function BoardLook({ programme, board, look, onChange }: LookProps) {
   const id = useId();
   return (
-    <search className="board-look" aria-label={words.look}>
+    // biome-ignore lint/a11y/useSemanticElements: browsers of two years ago do not know the element
+    <div role="search" className="board-look" aria-label={words.look}>
       <WeekPick programme={programme} week={look.week} onChange={onChange} />
       <Pick
         name={words.group}
@@ -52,7 +53,7 @@ export function BoardLook({ programme, board, look, onChange }: LookProps) {
           onChange={(event) => onChange({ search: event.target.value })}
         />
       </div>
-    </search>
+    </div>
   );
 }
 

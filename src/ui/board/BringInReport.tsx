@@ -12,6 +12,9 @@ const STEP = 25;
 export function BringInReading({ view }: { view: Extract<IntakeView, { name: 'reading' }> }) {
   const store = useBoardStore();
   const id = useId();
+  const heading = useRef<HTMLHeadingElement>(null);
+  // The button that began it is gone.
+  useEffect(() => heading.current?.focus(), []);
   const percent = Math.floor(view.share * 100);
   const quarter = Math.floor(percent / STEP) * STEP;
   const aloud = useRef({ quarter: -1, said: '' });
@@ -19,10 +22,10 @@ export function BringInReading({ view }: { view: Extract<IntakeView, { name: 're
     aloud.current = { quarter, said: words.readingNow(percent, view.report.found) };
   return (
     <div className="stack">
-      <label htmlFor={id}>
-        <strong>{words.reading}</strong>
-      </label>
-      <progress id={id} className="board-progress" max={1} value={view.share} />
+      <h3 id={id} ref={heading} tabIndex={-1}>
+        {words.reading}
+      </h3>
+      <progress aria-labelledby={id} className="board-progress" max={1} value={view.share} />
       <p aria-hidden="true" className="figures">
         {words.readingNow(percent, view.report.found)}
       </p>

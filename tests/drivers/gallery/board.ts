@@ -37,7 +37,8 @@ const jory = heardPerson(DEMO, {
     },
   ],
 });
-const hand = handPerson(DEMO, { person: 'hand.1', name: 'Old Tam', group: 'wren' });
+export const HAND = 'hand.1';
+const hand = handPerson(DEMO, { person: HAND, name: 'Old Tam', group: 'wren' });
 
 const day: Attendance = {
   format: 'towpath-attendance/1',
@@ -45,7 +46,7 @@ const day: Attendance = {
   programmeId: ID,
   date: '2027-03-20',
   which: { week: 3, session: 1, at },
-  marks: { 'hand.1': { present: true, at }, [JORY]: { present: true, at } },
+  marks: { [HAND]: { present: true, at }, [JORY]: { present: true, at } },
 };
 
 const setup: BoardSetup = {
@@ -135,5 +136,5 @@ export const BOARD_STATES: Readonly<Record<string, GalleryState>> = {
   'board-empty': state(`/board/${ID}`, leader({ programmes: [DEMO] })),
   'board-large': state(`/board/${LONG.id}`, leader(LONG_CLUB, { now: LATE })),
   person: state(`/board/${ID}/who/${JORY}`, leader(CLUB)),
-  'person-by-hand': state(`/board/${ID}/who/hand.1`, leader(CLUB)),
+  'person-by-hand': state(`/board/${ID}/who/${HAND}`, leader(CLUB)),
 };
