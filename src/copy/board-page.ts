@@ -110,8 +110,6 @@ export const personPage = {
   back: 'The board',
   sub: (group: string): string => `Group ${group}`,
   due: 'Needs a word',
-  toWords: 'A message to send',
-  signTitle: 'A warning sign was told',
   signBody:
     'Speak with them today. They should not train again before a doctor says so; if a sign comes back or is there now, they call the local emergency number. This page is no doctor’s advice.',
   toCautions: 'Signs to stop, and what to do',

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cellWords } from '../../src/copy/board.ts';
 import { DUE_TITLE } from '../../src/copy/board-due.ts';
 import { personPage as words } from '../../src/copy/board-page.ts';
+import { wordsPage } from '../../src/copy/words-page.ts';
 import type { BoardInput } from '../../src/domain/board/board.ts';
 import { boardOf } from '../../src/domain/board/board-of.ts';
 import { fail } from '../../src/domain/result.ts';
@@ -64,9 +65,9 @@ describe('one person', () => {
     expect(within(notice).getByRole('link', { name: words.toCautions }).getAttribute('href')).toBe(
       '#/cautions',
     );
-    expect(within(notice).getByRole('link', { name: words.toWords }).getAttribute('href')).toBe(
-      `#/board/${DEMO.id}/words`,
-    );
+    await user.click(within(notice).getByText(wordsPage.draft('Jory')));
+    const draft = (await within(notice).findByRole('textbox')) as HTMLTextAreaElement;
+    expect(draft.value).toMatch(/doctor/);
   });
 
   it('UI-77 the leader’s own words for them: only what was changed is written', async () => {

@@ -77,7 +77,7 @@ const Person = memo(function Person({ row, cell, href, isDue }: PersonProps) {
           <span className="board-marks" aria-hidden="true">
             <CellMarks cell={cell} />
           </span>
-          <span className="small">{cellWords(cell)}</span>
+          <span className="small board-said">{cellWords(cell)}</span>
         </>
       )}
     </li>

@@ -1,4 +1,4 @@
-import { type CSSProperties, memo } from 'react';
+import { type CSSProperties, memo, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { calledOf, cellWords, gapText, groupWeekSentences } from '../../copy/board.ts';
 import { boardPage as words } from '../../copy/board-page.ts';
@@ -20,10 +20,11 @@ interface TableProps {
 /** Everybody by weeks, group below group: for a desk. Scrolls in itself, so that the weeks stay in sight. */
 export function BoardTable({ programmeId, board, sections, due, week }: TableProps) {
   const weeks = board.groups[0]?.weeks ?? [];
+  const scroll = useWeekInSight(week);
   const columns = { '--weeks': weeks.length } as CSSProperties;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is scrolled by the keyboard too
-    <section className="board-scroll" aria-label={words.scroll} tabIndex={0}>
+    <section ref={scroll} className="board-scroll" aria-label={words.scroll} tabIndex={0}>
       <table className="board-table figures" style={columns}>
         <caption className="for-readers">{words.table}</caption>
         <thead>
@@ -53,6 +54,22 @@ export function BoardTable({ programmeId, board, sections, due, week }: TablePro
       </table>
     </section>
   );
+}
+
+/** Where not all weeks fit, the one that is looked at is there. */
+function useWeekInSight(week: number) {
+  const scroll = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const frame = scroll.current;
+    const head = frame?.querySelectorAll<HTMLElement>('thead th')[week];
+    if (!frame || !head) return;
+    const end = head.offsetLeft + head.offsetWidth;
+    if (end > frame.scrollLeft + frame.clientWidth) frame.scrollLeft = end - frame.clientWidth;
+    // The names lie over what is left of the first week in sight.
+    const names = frame.querySelector<HTMLElement>('thead th')?.offsetWidth ?? 0;
+    if (head.offsetLeft - names < frame.scrollLeft) frame.scrollLeft = head.offsetLeft - names;
+  }, [week]);
+  return scroll;
 }
 
 interface GroupProps extends Omit<TableProps, 'board' | 'sections'> {

@@ -4,18 +4,19 @@ import { calledOf, tellingSentence } from '../../copy/board.ts';
 import { DUE_TITLE, reasonSentence } from '../../copy/board-due.ts';
 import { personPage as words } from '../../copy/board-page.ts';
 import { cameAt } from '../../copy/came.ts';
-import type { PersonRow } from '../../domain/board/board.ts';
+import type { BoardInput, PersonRow } from '../../domain/board/board.ts';
 import type { Due } from '../../domain/board/due.ts';
-import type { Programme } from '../../domain/programme/programme.ts';
 import { useApp } from '../app-context.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
-import { boardAt, boardPageAt } from './addresses.ts';
+import { boardAt } from './addresses.ts';
 import { useBoard, useLastPerson } from './board-context.tsx';
 import { PersonFelt } from './PersonFelt.tsx';
 import { PersonForget } from './PersonForget.tsx';
 import { PersonOwn, PersonSame } from './PersonOwn.tsx';
 import { PersonWeeks } from './PersonWeeks.tsx';
+import { WordMessage } from './WordItem.tsx';
+import { useShare } from './words-share.ts';
 
 /** One person: what they did week by week, how it felt, and what the leader may do. */
 export function PersonPage() {
@@ -37,7 +38,7 @@ export function PersonPage() {
       back={{ href: boardAt(id), name: words.back }}
     >
       <Standing row={row} />
-      {due !== undefined && <NeedsWord programme={programme} due={due} />}
+      {due !== undefined && <NeedsWord input={input} row={row} due={due} />}
       <PersonFelt sessions={[...row.cells.flatMap((cell) => cell.sessions), ...row.elsewhere]} />
       <PersonWeeks programme={programme} row={row} />
       <PersonOwn key={`${row.name} ${row.group}`} input={input} row={row} />
@@ -53,7 +54,10 @@ function Standing({ row }: { row: PersonRow }) {
 }
 
 /** Why they need a word, gravest first; a warning sign with what to do. */
-function NeedsWord({ programme, due: { reasons } }: { programme: Programme; due: Due }) {
+function NeedsWord({ input, row, due }: { input: BoardInput; row: PersonRow; due: Due }) {
+  const { programme } = input;
+  const { reasons } = due;
+  const share = useShare();
   const isSign = reasons.some(({ code }) => code === 'sign');
   const isNiggle = reasons.some(({ code }) => code === 'niggle' || code === 'niggle-again');
   return (
@@ -75,11 +79,7 @@ function NeedsWord({ programme, due: { reasons } }: { programme: Programme; due:
         </>
       )}
       {isNiggle && <p>{words.niggleBody}</p>}
-      <div>
-        <Link href={boardPageAt(programme.id, 'words')} className="button">
-          {words.toWords}
-        </Link>
-      </div>
+      <WordMessage due={due} row={row} input={input} share={share} />
     </section>
   );
 }

@@ -138,14 +138,18 @@ function Landscape({ programme, session }: { programme: Programme; session: Boar
   const found = sessionsOf(programme, session.group, session.week)[session.session - 1];
   if (found === undefined) return null;
   const timeline = timelineOf(found.plan);
-  const done = ((session.donePercent ?? 0) / 100) * (timeline.total / 1000);
+  const done =
+    session.donePercent === undefined
+      ? undefined
+      : (session.donePercent / 100) * (timeline.total / 1000);
   return (
     <Strip
       timeline={timeline}
       height={44}
       of={longestSession(programme, session.group)}
       label={stripInWords(found.plan)}
-      {...(session.donePercent === undefined ? {} : { covered: [[0, done]] as const })}
+      // Of a day on the leader's list alone nobody knows how much it was.
+      covered={done === undefined ? [] : [[0, done]]}
     />
   );
 }

@@ -20,7 +20,6 @@ interface ItemProps {
 /** One person, why they need a word, and the word. */
 export function WordItem({ due, row, input, share }: ItemProps) {
   const { programme } = input;
-  const [isOpen, setOpen] = useState(false);
   const name = calledOf(row);
   const group = programme.groups.find(({ id }) => id === row.group)?.name ?? row.group;
   return (
@@ -38,16 +37,24 @@ export function WordItem({ due, row, input, share }: ItemProps) {
           </li>
         ))}
       </ul>
-      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>{words.draft(name)}</summary>
-        {isOpen && <Message due={due} row={row} input={input} share={share} />}
-      </details>
+      <WordMessage due={due} row={row} input={input} share={share} />
       <div>
         <Link href={personAt(programme.id, row.person)} className="text-button">
           {words.toPerson(name)}
         </Link>
       </div>
     </article>
+  );
+}
+
+/** The word itself, behind its name until it is asked for. */
+export function WordMessage(props: ItemProps) {
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{words.draft(calledOf(props.row))}</summary>
+      {isOpen && <Message {...props} />}
+    </details>
   );
 }
 
