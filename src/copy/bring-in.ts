@@ -1,6 +1,4 @@
 /** Bringing answers in: what is asked, what happened to each, and what to do about it. */
-import type { IntakeView, LeftWhy } from '../app/board-contract.ts';
-
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
 export const bringIn = {
@@ -59,16 +57,14 @@ export const bringIn = {
   },
 } as const;
 
-const REFUSED: Readonly<
-  Record<Exclude<Extract<IntakeView, { name: 'refused' }>['why'], 'no-keys'>, string>
-> = {
+const REFUSED = {
   'not-secure':
     'Nothing can be opened here, because the page did not come over a secure address (https). Nothing was lost: open Towpath at its https address and bring it in there.',
   'not-loaded':
     'A part of the app could not be fetched. Nothing was taken in. Go online once and try again.',
   store:
     'What was opened could not be kept on this phone. What stood on the board is as it was. Free some space, then bring it in again.',
-};
+} as const;
 
 export const intakeRefused = (why: keyof typeof REFUSED): string => REFUSED[why];
 
@@ -80,7 +76,7 @@ interface LeftWords {
   readonly body: string;
 }
 
-const LEFT: Readonly<Record<LeftWhy, LeftWords>> = {
+const LEFT = {
   again: {
     one: 'known already',
     more: 'known already',
@@ -156,10 +152,10 @@ const LEFT: Readonly<Record<LeftWhy, LeftWords>> = {
     more: 'files without answers that can be read',
     body: 'No text, archive or picture of a code that can be read here. Open it yourself: if there is a link in it, paste that.',
   },
-};
+} as const satisfies Readonly<Record<string, LeftWords>>;
 
 /** What was found and not taken: how many of what, and what to do. */
-export function leftWords(why: LeftWhy, count: number): { title: string; body: string } {
+export function leftWords(why: keyof typeof LEFT, count: number): { title: string; body: string } {
   const { one, more, body } = LEFT[why];
   return { title: `${count} ${count === 1 ? one : more}`, body };
 }

@@ -5,8 +5,8 @@ import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
 import { BOARD_STATES } from './board.ts';
-import { LEADER_STATES } from './leader.ts';
 import { LEAD_STATES } from './lead.ts';
+import { LEADER_STATES } from './leader.ts';
 
 export interface GalleryState {
   /** Address in the fragment. */
