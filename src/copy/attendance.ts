@@ -1,4 +1,6 @@
 /** Who came: the list on the phone and on paper. */
+import { HELP } from './cautions.ts';
+
 const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
 export const attendance = {
@@ -39,6 +41,7 @@ export const attendance = {
     what: (week: number, session: number): string => `Week ${week}, session ${session}`,
     count: (group: string, known: number): string => (known === 0 ? group : `${group} (${known})`),
     there: 'There in all:',
+    unwell: `If somebody is unwell: ${HELP.slice(0, 2).join(' ')}`,
     care: 'This list holds names. Keep it with you, tick the names in Towpath afterwards, then destroy it.',
   },
 } as const;

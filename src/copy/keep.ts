@@ -41,14 +41,15 @@ export const keep = {
   goesWithoutEvent: (date: string): string =>
     `People and what they told go from this phone on ${day(date)}, 90 days after the last week, unless you keep them.`,
   kept: 'You keep them: people and what they told stay on this phone until you let them go.',
-  noDate:
-    'This programme has no dates, so nothing goes by itself. Forget people when you no longer need to know.',
+  goesAfterLast: (date: string): string =>
+    `This programme has no dates: people and what they told go from this phone on ${day(date)}, 90 days after you last heard from anybody, unless you keep them.`,
+  nothing: 'Nobody is on this board yet, so nothing has to go.',
   keepOn: 'Keep them',
   keepOnHelp: 'Only as long as the group needs it, and as they agreed to.',
   letGo: 'Let them go when their time is over',
   letGoTitle: 'Let them go?',
   letGoBody:
-    'People and what they told then go 90 days after the event. Where those are over, they go at once and cannot be brought back.',
+    'People and what they told then go when their 90 days are over. Where they are over already, they go the next time the boards are opened, and cannot be brought back.',
   letGoYes: 'Let them go',
   letGoNo: 'Keep them',
 
@@ -84,12 +85,14 @@ export const keep = {
   handBody:
     'They then open answers, see the board and send programmes in your name. So only to somebody you would give your house key to.',
   handSteps: {
-    programme:
-      'The programme: they open its link as everyone does, and this file in “I lead a group”.',
-    saveProgramme: 'Save the programme as a file',
-    keys: 'Your keys: their backup, with its passphrase. In Towpath: “I lead a group”, the programme, on to sending, “I have a backup”.',
+    link: 'The programme’s link: they open it in Towpath as everyone does, so that their phone knows which revision is out.',
+    sendAgain: 'Send the link again',
+    keys: 'Your keys: the backup file. In Towpath: “I lead a group”, any programme, “Go on to sending”, “I have a backup”.',
     saveKeys: 'Save the backup of my keys',
-    boards: 'The boards: the locked file from above. They take it in on the page of their boards.',
+    file: 'The programme as a file: they open it in “I lead a group”, then sign and publish it once. From then on its board is on their phone.',
+    saveFile: 'Save the programme as a file',
+    boards:
+      'The boards: the locked file from above. They take it in on their board: “Keep and hand over”, “Take a locked file in”.',
     tell: 'Tell them both passphrases face to face or by phone, never in the message with the files.',
     one: 'From then on one of you at a time sends the next revision, so that no two have the same number.',
     back: 'To take it back, make new keys under “My keys” where you send: replies to the new ones are yours alone. What they have seen they have seen.',

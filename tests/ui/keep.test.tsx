@@ -86,9 +86,19 @@ describe('keeping, handing over and letting go', () => {
     expect(askedFor(app, 'keep')).toEqual([[ID, false]]);
   });
 
-  it('UI-90 where nothing has a date that is said, and nothing is offered', async () => {
-    page({ goesOn: {} });
-    expect(await screen.findByText(words.noDate)).toBeDefined();
+  it('UI-90 says from what the days are counted where the event or the programme has no date', async () => {
+    const { date: _, ...goal } = DEMO.goal;
+    page({ programmes: [{ ...DEMO, goal }] });
+    expect(await screen.findByText(words.goesWithoutEvent('2027-07-10'))).toBeDefined();
+    cleanup();
+    const { startDate: __, ...undated } = DEMO;
+    page({ programmes: [{ ...undated, goal }] });
+    expect(await screen.findByText(words.goesAfterLast('2027-07-10'))).toBeDefined();
+  });
+
+  it('UI-90 where nothing is kept nothing is offered', async () => {
+    page({ goesOn: {}, heard: {} });
+    expect(await screen.findByText(words.nothing)).toBeDefined();
     expect(screen.queryByRole('button', { name: words.keepOn })).toBeNull();
   });
 
@@ -182,7 +192,7 @@ describe('keeping, handing over and letting go', () => {
         },
       },
     );
-    await user.click(await button(words.handSteps.saveProgramme));
+    await user.click(await button(words.handSteps.saveFile));
     const blob = given.mock.calls[0]?.[0] as Blob;
     expect(await blob.text()).toBe(DEMO.text);
     expect(followed).toHaveBeenCalledTimes(1);
@@ -192,7 +202,10 @@ describe('keeping, handing over and letting go', () => {
     expect(saved).toEqual(['keys']);
     expect(await screen.findByText(words.keysSaved)).toBeDefined();
     const steps = section(words.hand).getAllByRole('listitem');
-    expect(steps).toHaveLength(5);
+    expect(steps).toHaveLength(6);
+    expect(screen.getByRole('link', { name: words.handSteps.sendAgain }).getAttribute('href')).toBe(
+      `#/lead/sent/${ID}`,
+    );
     cleanup();
     page();
     expect(await screen.findByText(words.noKeys)).toBeDefined();

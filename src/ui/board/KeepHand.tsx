@@ -1,7 +1,9 @@
 import { useEffect } from 'react';
+import { Link } from 'wouter';
 import { keep as words } from '../../copy/keep.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
+import { sentAt } from '../workshop/addresses.ts';
 import { saveText } from '../workshop/use-begin.ts';
 import { KeepSaid } from './KeepSaid.tsx';
 import { useJob } from './keep-job.ts';
@@ -20,15 +22,11 @@ export function KeepHand({ programme }: { programme: Programme }) {
       <p>{words.handBody}</p>
       <ol className="steps">
         <li className="stack tight">
-          <p>{steps.programme}</p>
+          <p>{steps.link}</p>
           <div>
-            <button
-              type="button"
-              className="button"
-              onClick={() => saveText(`${programme.id}.json`, programme.text)}
-            >
-              {steps.saveProgramme}
-            </button>
+            <Link href={sentAt(programme.id)} className="button">
+              {steps.sendAgain}
+            </Link>
           </div>
         </li>
         <li className="stack tight">
@@ -47,6 +45,18 @@ export function KeepHand({ programme }: { programme: Programme }) {
             <p className="soft">{words.noKeys}</p>
           )}
           <KeepSaid said={job.said} />
+        </li>
+        <li className="stack tight">
+          <p>{steps.file}</p>
+          <div>
+            <button
+              type="button"
+              className="button"
+              onClick={() => saveText(`${programme.id}.json`, programme.text)}
+            >
+              {steps.saveFile}
+            </button>
+          </div>
         </li>
         <li>{steps.boards}</li>
         <li>{steps.tell}</li>

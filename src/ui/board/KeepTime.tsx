@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { keep as words } from '../../copy/keep.ts';
 import type { BoardInput } from '../../domain/board/board.ts';
+import type { Programme } from '../../domain/programme/programme.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { useBoardState, useBoardStore } from './board-context.tsx';
 import { KeepSaid } from './KeepSaid.tsx';
@@ -17,12 +18,11 @@ export function KeepTime({ input: { programme, setup } }: { input: BoardInput })
     setAsking(false);
     void job.run(store.getState().keep(programme.id, on), '');
   };
-  const goes = programme.goal.date === undefined ? words.goesWithoutEvent : words.goes;
   return (
     <section className="stack">
       <h2>{words.time}</h2>
       <p className="big">
-        {isKept ? words.kept : goesOn === undefined ? words.noDate : goes(goesOn)}
+        {isKept ? words.kept : goesOn === undefined ? words.nothing : goesWords(programme)(goesOn)}
       </p>
       <KeepSaid said={job.said} />
       {!isKept && goesOn !== undefined && (
@@ -60,4 +60,10 @@ export function KeepTime({ input: { programme, setup } }: { input: BoardInput })
       )}
     </section>
   );
+}
+
+/** From what the ninety days are counted. */
+function goesWords({ goal, startDate }: Programme): (date: string) => string {
+  if (goal.date !== undefined) return words.goes;
+  return startDate === undefined ? words.goesAfterLast : words.goesWithoutEvent;
 }

@@ -1,6 +1,5 @@
 import { attendance } from '../../copy/attendance.ts';
 import { calledOf } from '../../copy/board.ts';
-import { HELP } from '../../copy/cautions.ts';
 import { day } from '../../copy/times.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import type { Which } from './list-day.ts';
@@ -17,9 +16,18 @@ interface PaperProps {
   readonly marks: Marks;
 }
 
-/** Empty lines of a group: for those who are in it and not known by name, and one or two more. */
-const emptyLines = ({ people, of }: ListedGroup): number =>
-  Math.min(12, Math.max(people.length === 0 ? 4 : 2, of - people.length));
+/** Lines that fit on one page beside the groups' names. */
+const LINES = 50;
+
+/**
+ * Empty lines of a group: for those who are said to be in it and are not known by name, and as many
+ * as the page has room for, within reason.
+ */
+function emptyLines(group: ListedGroup, groups: readonly ListedGroup[]): number {
+  const known = groups.reduce((sum, { people }) => sum + people.length, 0);
+  const room = Math.floor((LINES - known) / groups.length);
+  return Math.min(12, Math.max(2, Math.min(6, room), group.of - group.people.length));
+}
 
 /** The list on A4, in two columns, and nothing else of the page. Only printed. */
 export function ListPaper({ programme, date, which, groups, marks }: PaperProps) {
@@ -27,8 +35,15 @@ export function ListPaper({ programme, date, which, groups, marks }: PaperProps)
   const facts = [day(date), words.what(which.week, which.session), words.with(leader.name)];
   return (
     <section className="attendance-paper" aria-label={attendance.title}>
-      <h2>{title}</h2>
+      <div className="attendance-title">
+        <h2>{title}</h2>
+        <p>
+          {words.there} <span className="attendance-line" />
+        </p>
+      </div>
       <p className="attendance-facts">{facts.filter((fact) => fact !== '').join(' · ')}</p>
+      <p className="attendance-care">{words.unwell}</p>
+      <p className="attendance-care">{words.care}</p>
       <div className="attendance-columns">
         {groups.map((group) => (
           <div key={group.id} className="attendance-block">
@@ -40,7 +55,7 @@ export function ListPaper({ programme, date, which, groups, marks }: PaperProps)
                   <span>{calledOf(who)}</span>
                 </li>
               ))}
-              {Array.from({ length: emptyLines(group) }, (_, n) => (
+              {Array.from({ length: emptyLines(group, groups) }, (_, n) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: empty lines are all alike
                 <li key={`empty ${n}`}>
                   <Box isTicked={false} />
@@ -51,11 +66,6 @@ export function ListPaper({ programme, date, which, groups, marks }: PaperProps)
           </div>
         ))}
       </div>
-      <p className="attendance-total">
-        {words.there} <span className="attendance-line" />
-      </p>
-      <p className="attendance-care">{HELP[1]}</p>
-      <p className="attendance-care">{words.care}</p>
     </section>
   );
 }
