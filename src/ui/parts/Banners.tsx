@@ -56,6 +56,12 @@ function CutOff() {
   const session = useApp().session;
   const unfinished = useSession((s) => s.unfinished);
   if (unfinished === undefined) return null;
+  if (unfinished.offer === 'wait')
+    return (
+      <Suspense>
+        <WaitCutOff unfinished={unfinished} />
+      </Suspense>
+    );
   const at = place(unfinished.position);
   const answer = (value: 'go-on' | 'keep') => () => void session.getState().recover(value);
   const goOn = (
@@ -123,6 +129,12 @@ function Update() {
 const AskAgain = lazy(() =>
   loadLater().then(
     (screens) => ({ default: screens.AskAgain }),
+    () => ({ default: () => null }),
+  ),
+);
+const WaitCutOff = lazy(() =>
+  loadLater().then(
+    (screens) => ({ default: screens.AgreedStartCutOff }),
     () => ({ default: () => null }),
   ),
 );

@@ -1,6 +1,7 @@
 import type { Choice, Medium } from '../../app/contract.ts';
 import { before } from '../../copy/before.ts';
 import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
+import { AgreedStart } from './AgreedStart.tsx';
 import { useDetour } from './came-from.ts';
 import { type NextStep, nextStep } from './next-step.ts';
 
@@ -118,9 +119,12 @@ export function Step({ step, silent, onSilent, onRetry, waits, name }: StepProps
       return <Waiting>{before.composing}</Waiting>;
     case 'start':
       return (
-        <Primary calm={waits} onClick={() => app.session.getState().start()}>
-          {name ?? (silent ? before.startSilent : before.start)}
-        </Primary>
+        <>
+          <Primary calm={waits} onClick={() => app.session.getState().start()}>
+            {name ?? (silent ? before.startSilent : before.start)}
+          </Primary>
+          <AgreedStart />
+        </>
       );
   }
 }

@@ -3,9 +3,11 @@ import { Link, Redirect } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { running } from '../../copy/running.ts';
 import { useSession, useSettings } from '../app-context.tsx';
+import { AgreedStartWait } from '../parts/AgreedStartWait.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
 import { announcement, headline, placeLine, whereLine } from '../parts/moment.ts';
+import { Notices } from '../parts/Notices.tsx';
 import { Now } from '../parts/Now.tsx';
 import { RunStrip } from '../parts/RunStrip.tsx';
 import { Screen, useArrival } from '../parts/Screen.tsx';
@@ -30,6 +32,12 @@ export function Running() {
   if (isOver(state))
     return entryId === undefined ? <Over /> : <Redirect to={`/felt/${entryId}`} replace />;
   if (!isUnderWay(state)) return <NoSession />;
+  if (state === 'waiting' || state === 'waiting-silent')
+    return (
+      <div className="outdoors">
+        <AgreedStartWait />
+      </div>
+    );
   return (
     <div className="outdoors">
       {watch ? (
@@ -91,17 +99,6 @@ function Caption() {
       {caption}
       {note !== undefined && <span className="soft"> {note}</span>}
     </p>
-  );
-}
-
-export function Notices() {
-  const unsaved = useSession((s) => s.view.unsaved);
-  const silent = useSession((s) => s.view.medium === 'screen');
-  return (
-    <div role="status">
-      {unsaved && <p className="notice small">{running.unsaved}</p>}
-      {silent && !unsaved && <p className="small">{running.silent}</p>}
-    </div>
   );
 }
 

@@ -5,11 +5,11 @@ import { useApp, useSession } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { fillOf, Hatches } from '../parts/Hatches.tsx';
 import { emsOf, headline, thenLine } from '../parts/moment.ts';
+import { Notices } from '../parts/Notices.tsx';
 import { Now } from '../parts/Now.tsx';
 import { PressLong } from '../parts/PressLong.tsx';
 import { textureOf } from '../parts/strip-shape.ts';
 import { shapeKey, watchShape } from '../parts/watch-shape.ts';
-import { Notices } from './Running.tsx';
 import '../styles/watching.css';
 
 /** The session for someone who watches: the whole screen is the signal. */

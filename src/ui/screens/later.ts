@@ -11,5 +11,6 @@ export { NextLine } from '../now/NextLine.tsx';
 export { NowCard } from '../now/NowCard.tsx';
 export { Ways } from '../now/Ways.tsx';
 export { WeekTag } from '../now/WeekTag.tsx';
+export { AgreedStartCutOff } from '../parts/AgreedStartCutOff.tsx';
 export { AskAgain } from './Again.tsx';
 export { LaterScreens } from './LaterScreens.tsx';

@@ -1,0 +1,166 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { agreedStart as words } from '../../copy/agreed-start.ts';
+import { running } from '../../copy/running.ts';
+import { inWords, left, timeOfDay } from '../../copy/times.ts';
+import { ms } from '../../domain/units.ts';
+import { useApp, useSession } from '../app-context.tsx';
+import { Notices } from './Notices.tsx';
+import { PressLong } from './PressLong.tsx';
+
+/** The wait for a start that was agreed ahead: when, in how long, what comes first. */
+export function AgreedStartWait() {
+  const state = useSession((s) => s.view.state);
+  const silent = state === 'waiting-silent';
+  const time = useStartTime();
+  const missed = useSession((s) => silent && s.view.wait?.left === 0);
+  const title = missed
+    ? words.missedTitle(time)
+    : silent
+      ? words.silentTitle
+      : words.startsIn(time);
+  return (
+    <main className="run" data-state={state}>
+      <Whose />
+      <section className="run-now">
+        <h1 className="run-word trouble" role={silent ? 'alert' : undefined}>
+          {title}
+        </h1>
+        {!missed && <Countdown />}
+        <First />
+        {silent && (
+          <p className="run-standing">{missed ? words.missedBody : words.silentBody(time)}</p>
+        )}
+      </section>
+      <div className="run-ground">
+        <Notices />
+        {!silent && <HowTo />}
+      </div>
+      <section className="controls" aria-label={running.controls}>
+        {missed ? <Missed /> : <Waiting silent={silent} />}
+        <Leave />
+      </section>
+    </main>
+  );
+}
+
+/** The agreed time by the clock of this phone. */
+function useStartTime(): string {
+  const { clock } = useApp();
+  const at = useSession((s) => s.view.wait?.startsAt ?? 0);
+  return timeOfDay(at, clock.zoneTime(at).offsetMinutes);
+}
+
+function Whose() {
+  const programme = useSession((s) => s.view.programmeTitle);
+  const group = useSession((s) => s.view.groupName);
+  return (
+    <header className="run-where">
+      <p>{programme}</p>
+      <p>{group}</p>
+    </header>
+  );
+}
+
+function Countdown() {
+  const time = useSession((s) => left(s.view.wait?.left ?? ms(0)));
+  const spoken = useSession((s) =>
+    inWords(ms(Math.ceil((s.view.wait?.left ?? 0) / 10_000) * 10_000)),
+  );
+  return (
+    <p className="run-left figures" role="timer" aria-label={words.until(spoken)}>
+      {time}
+    </p>
+  );
+}
+
+function First() {
+  const first = useSession((s) => s.view.segment);
+  if (first === undefined) return null;
+  return (
+    <p className="run-then figures">
+      {words.first(first.activity, left(ms(first.end - first.start)))}
+    </p>
+  );
+}
+
+/* Not a live region: the voice says it, as on the running screen. */
+function HowTo() {
+  const caption = useSession((s) => s.view.caption);
+  const sound = useSession((s) => s.view.medium === 'sound');
+  return (
+    <>
+      <p>{sound ? words.pocket : words.seen}</p>
+      <p className="caption">{caption}</p>
+    </>
+  );
+}
+
+function Waiting({ silent }: { silent: boolean }) {
+  const session = useApp().session;
+  return (
+    <button
+      type="button"
+      className={silent ? 'button primary' : 'button'}
+      onClick={() => session.getState().goOn()}
+    >
+      {silent ? words.waitOn : words.now}
+    </button>
+  );
+}
+
+function Missed() {
+  const session = useApp().session;
+  return (
+    <div className="controls-pair">
+      <button type="button" className="button" onClick={() => session.getState().goOn()}>
+        {words.fromTheStart}
+      </button>
+      <button
+        type="button"
+        className="button primary"
+        onClick={() => session.getState().afterGap('catch-up')}
+      >
+        {words.catchUp}
+      </button>
+    </div>
+  );
+}
+
+/** Leads back to the session's page, where it can be started or waited for anew. */
+function Leave() {
+  const session = useApp().session;
+  const choice = useSession((s) => s.view.choice);
+  const [, go] = useLocation();
+  const [asks, setAsks] = useState(false);
+  const leave = (): void => {
+    session.getState().end();
+    go(choice ? `/p/${choice.programmeId}/${choice.week}/${choice.session}` : '/', {
+      replace: true,
+    });
+  };
+  if (!asks)
+    return (
+      <PressLong
+        className="button wide end"
+        name={words.leave}
+        how={words.leaveHow}
+        onLong={leave}
+        onShort={() => setAsks(true)}
+      />
+    );
+  return (
+    <fieldset className="notice">
+      <legend className="for-readers">{words.leaveAsk}</legend>
+      <p aria-hidden="true">{words.leaveAsk}</p>
+      <div className="row">
+        <button type="button" className="button" onClick={() => setAsks(false)}>
+          {words.leaveNo}
+        </button>
+        <button type="button" className="button" onClick={leave}>
+          {words.leaveYes}
+        </button>
+      </div>
+    </fieldset>
+  );
+}
