@@ -8,13 +8,13 @@ export const agreedStart = {
   clocks:
     'Each phone goes by its own clock. Let all of them set date and time by themselves: then they begin within two seconds of each other. Wireless headphones may add a quarter of a second.',
   wait: (time: string): string => `Wait for ${time}`,
-  close: 'Not together',
+  close: 'Close',
   problem: {
     'no-time': 'Give a time, such as 9:05.',
     'too-far': 'That is not within the next 30 minutes.',
   },
-  /** Above the time that is left. */
-  startsIn: (time: string): string => `Starts at ${time}, in`,
+  /** Above the time that is left; the last word stays with the time. */
+  startsIn: (time: string): string => `Starts at ${time},\u00a0in`,
   until: (left: string): string => `${left} until the start`,
   first: (activity: string, length: string): string => `First: ${activity.toUpperCase()} ${length}`,
   pocket: 'Put the phone in your pocket; it may lock. It begins by itself.',

@@ -21,11 +21,12 @@ export function AgreedStartWait() {
       : words.startsIn(time);
   return (
     <main className="run" data-state={state}>
+      <p role="status" className="for-readers">
+        {silent ? title : ''}
+      </p>
       <Whose />
       <section className="run-now">
-        <h1 className="run-word trouble" role={silent ? 'alert' : undefined}>
-          {title}
-        </h1>
+        <h1 className="run-word trouble">{title}</h1>
         {!missed && <Countdown />}
         <First />
         {silent && (
