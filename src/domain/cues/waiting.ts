@@ -13,13 +13,13 @@ const AFTER_SEEK = 480;
 const WORDS_AFTER = 1500;
 /** Quiet between two things that are said. */
 const APART = 1000;
-/** Minutes before the start at which the time left is said; a short tone marks the others. */
+/** Minutes before the start at which the time left is said; a soft tick marks the others. */
 const SAID_AT: readonly number[] = [25, 20, 15, 10, 5, 2, 1];
 const TEN_SECONDS = 10_000;
 
 /**
  * What is heard until a start that was agreed ahead: at once that the wait has begun, then the
- * time left, a short tone at every other minute so that no one thinks the sound gone, and at the
+ * time left, a soft tick at every other minute so that no one thinks the sound gone, and at the
  * end three short tones. The start's own tone is the session's first.
  *
  * @param ahead from the tap to the start, more than 0
@@ -52,7 +52,7 @@ function marksOf(total: Ms, lengths: ClipLengths): Cue[] {
     const said = SAID_AT.includes(left / MINUTE);
     const [kind, phrase]: [CueKind, Phrase] = said
       ? ['remaining', waitingFor(ms(left))]
-      : ['reminder', [TONE.short]];
+      : ['reminder', [TONE.tick]];
     cues.push(spokenCue({ kind, segment: 0 }, phrase, ms(total - left), lengths));
   }
   const last = ms(total - TEN_SECONDS);
@@ -60,8 +60,8 @@ function marksOf(total: Ms, lengths: ClipLengths): Cue[] {
   return [...cues, countIn(total, lengths)];
 }
 
-/** "Two minutes to go." */
-const waitingFor = (left: Ms): Phrase => sayTimeLeft(left);
+/** "Waiting for the start. Two minutes to go." */
+const waitingFor = (left: Ms): Phrase => [...SAY.waiting, ...sayTimeLeft(left)];
 
 function countIn(start: Ms, lengths: ClipLengths): Cue {
   const clips = [3, 2, 1].map((s) => ({ at: ms(start - s * 1000), clip: TONE.short }));
