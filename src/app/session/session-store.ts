@@ -72,7 +72,8 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     write(event, strict) {
       const purpose = player.session?.about.purpose;
       if (purpose === 'session') recorder.write(event, strict);
-      if (purpose === 'lead' && strict) leading.mark(player.session as Session);
+      if (purpose === 'lead' && strict && player.session && !isWaiting(player.session))
+        leading.mark(player.session);
     },
     stayAwake: wake.see,
     boundary(change) {

@@ -27,6 +27,7 @@ export function LeadFoot({ ready, silent, onSilent, name }: LeadFootProps) {
       onSilent={onSilent}
       onRetry={prepare}
       waits={false}
+      together={led.from === undefined}
       name={name ?? (silent ? words.beginSilent : words.begin)}
     />
   );

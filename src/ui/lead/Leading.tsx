@@ -7,10 +7,11 @@ import { length, place, timeOfDay } from '../../copy/times.ts';
 import { leadAt } from '../../domain/lead/lead-at.ts';
 import { ms } from '../../domain/units.ts';
 import { useApp, useSession } from '../app-context.tsx';
+import { AgreedStartWait } from '../parts/AgreedStartWait.tsx';
 import { GapDialog } from '../parts/GapDialog.tsx';
 import { EndRow } from '../parts/RunSheet.tsx';
 import { useArrival } from '../parts/Screen.tsx';
-import { isOver, isUnderWay } from '../parts/session-state.ts';
+import { isOver, isUnderWay, isWaiting } from '../parts/session-state.ts';
 import { leadDayAt } from '../workshop/addresses.ts';
 import { GroupBlock } from './GroupBlock.tsx';
 import type { Standing } from './group-moment.ts';
@@ -27,6 +28,12 @@ export function Leading() {
   if (led?.key !== key) return <Redirect to={leadDayAt(key)} replace />;
   if (isOver(state)) return <LeadOver led={led} ended={state === 'ended-early'} />;
   if (!isUnderWay(state)) return <Redirect to={leadDayAt(key)} replace />;
+  if (isWaiting(state))
+    return (
+      <div className="outdoors">
+        <AgreedStartWait />
+      </div>
+    );
   return (
     <div className="outdoors">
       <SideBySide led={led} />

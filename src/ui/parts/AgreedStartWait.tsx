@@ -136,9 +136,9 @@ function Leave() {
   const [asks, setAsks] = useState(false);
   const leave = (): void => {
     session.getState().end();
-    go(choice ? `/p/${choice.programmeId}/${choice.week}/${choice.session}` : '/', {
-      replace: true,
-    });
+    // A leader's page follows by itself.
+    if (choice === undefined) return;
+    go(`/p/${choice.programmeId}/${choice.week}/${choice.session}`, { replace: true });
   };
   if (!asks)
     return (

@@ -51,10 +51,13 @@ export interface StepProps {
   readonly waits: boolean;
   /** What Start is called. */
   readonly name?: string;
+  /** Whether a time can be agreed; not for what was cut off and goes on. */
+  readonly together?: boolean;
 }
 
 /** What comes before the start, one thing at a time, and the start. */
-export function Step({ step, silent, onSilent, onRetry, waits, name }: StepProps) {
+export function Step(props: StepProps) {
+  const { step, silent, onSilent, onRetry, waits, name, together = true } = props;
   const app = useApp();
   const detour = useDetour();
   switch (step.name) {
@@ -123,7 +126,7 @@ export function Step({ step, silent, onSilent, onRetry, waits, name }: StepProps
           <Primary calm={waits} onClick={() => app.session.getState().start()}>
             {name ?? (silent ? before.startSilent : before.start)}
           </Primary>
-          <AgreedStart />
+          {together && <AgreedStart />}
         </>
       );
   }

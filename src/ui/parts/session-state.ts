@@ -6,3 +6,7 @@ export const isOver = (state: PlayerState): boolean =>
 /** True from the tap to the end: a wait for the start, holds and trouble included. */
 export const isUnderWay = (state: PlayerState): boolean =>
   !isOver(state) && !['idle', 'composing', 'ready', 'left'].includes(state);
+
+/** A start that was agreed ahead is waited for, heard or in silence. */
+export const isWaiting = (state: PlayerState): boolean =>
+  state === 'waiting' || state === 'waiting-silent';

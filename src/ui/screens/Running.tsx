@@ -11,7 +11,7 @@ import { Notices } from '../parts/Notices.tsx';
 import { Now } from '../parts/Now.tsx';
 import { RunStrip } from '../parts/RunStrip.tsx';
 import { Screen, useArrival } from '../parts/Screen.tsx';
-import { isOver, isUnderWay } from '../parts/session-state.ts';
+import { isOver, isUnderWay, isWaiting } from '../parts/session-state.ts';
 import { WrongDialog } from '../parts/WrongDialog.tsx';
 import { leadingAt } from '../workshop/addresses.ts';
 import { Watching } from './Watching.tsx';
@@ -32,7 +32,7 @@ export function Running() {
   if (isOver(state))
     return entryId === undefined ? <Over /> : <Redirect to={`/felt/${entryId}`} replace />;
   if (!isUnderWay(state)) return <NoSession />;
-  if (state === 'waiting' || state === 'waiting-silent')
+  if (isWaiting(state))
     return (
       <div className="outdoors">
         <AgreedStartWait />
