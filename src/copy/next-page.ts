@@ -16,7 +16,6 @@ export const nextPage = {
   notSent: 'Nobody has it until you send the next revision.',
   byHand: (next: number, group: string): string =>
     `You changed week ${next} of ${group} yourself since it was sent. Another choice goes in its place.`,
-  asSent: (next: number, group: string): string => `Week ${next} of ${group} stays as it was sent.`,
   toDesk: (group: string): string => `Look at it at the desk: ${group}`,
   undo: (group: string): string => `Undo it for ${group}`,
   undone: (next: number, group: string): string =>
