@@ -13,6 +13,7 @@ const BUSY = [
   'six-weeks',
   'dates',
   'hosts',
+  'two-weeks',
 ].map((name) => `tests/journeys/${name}*.test.ts`);
 
 /**

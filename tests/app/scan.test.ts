@@ -6,11 +6,11 @@ import { createReceived } from '../../src/app/exchange-stores.ts';
 import { joinLink, partLinks } from '../../src/domain/exchange/link.ts';
 import { fail, ok } from '../../src/domain/result.ts';
 import { createVerifier } from '../../src/platform/keys/index.ts';
+import { NO_BOARDS } from '../drivers/board/no-boards.ts';
 import { settle } from '../drivers/clock.ts';
 import { codeOf, newLeader } from '../drivers/exchange/leader.ts';
 import { NO_KEYS } from '../drivers/exchange/no-keys.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
-import { NO_BOARDS } from '../drivers/board/no-boards.ts';
 import { NO_RECORDS } from '../drivers/records/no-records.ts';
 import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 
