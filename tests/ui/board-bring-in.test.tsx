@@ -216,6 +216,16 @@ describe('bringing answers in', () => {
     expect(app.asked.map(([name]) => name)).not.toContain('received.open');
   });
 
+  it('UI-73 an answer whose link came before the keys is opened once they are taken over', async () => {
+    const app = open('boards-not-the-leader');
+    await screen.findByRole('heading', { level: 1, name: words.forLeader.title });
+    expect(brought(app)).toHaveLength(1);
+    act(() => app.publishing.setState(keys));
+    await waitFor(() => expect(brought(app)).toHaveLength(2));
+    expect(brought(app)[1]?.content).toBe('#/answer/AQabc');
+    expect(await screen.findByRole('button', { name: words.pasteGo })).toBeDefined();
+  });
+
   it('UI-74 each programme says from how many was heard this week, and how many need a word', async () => {
     open('boards');
     expect(await screen.findByText(/^Heard from \d+ of 42 this week$/)).toBeDefined();

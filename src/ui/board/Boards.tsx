@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Link, useLocation, useParams } from 'wouter';
 import { boardPage, boards as words } from '../../copy/board-page.ts';
 import { bringIn, intakeRefused } from '../../copy/bring-in.ts';
@@ -18,10 +18,11 @@ export function Boards() {
   const isByLink = useAnswerLink();
   const publishing = useApp().publishing;
   useEffect(() => void publishing.getState().load(), [publishing]);
-  const isWithoutKeys = usePublishing((p) => p.keys.name === 'none');
+  const keys = usePublishing((p) => p.keys.name);
   const intake = useBoardState((b) => b.intake);
   const isRefused = intake.name === 'refused';
-  const needsKeys = isWithoutKeys || (isRefused && intake.why === 'no-keys');
+  // What was refused before the keys came is told no more.
+  const needsKeys = keys === 'none' || (keys !== 'there' && isRefused && intake.why === 'no-keys');
   const isForLeader = needsKeys && isByLink;
   return (
     <Screen
@@ -52,14 +53,32 @@ function useAnswerLink(): boolean {
   const store = useBoardStore();
   const [, go] = useLocation();
   const [isByLink, setByLink] = useState(false);
+  const link = useRef<string>(undefined);
   useEffect(() => {
     if (code === undefined || code === '') return;
     setByLink(true);
     // Out of the address, so that it is neither kept in the history nor shown to others.
     go('/answer', { replace: true });
-    void store.getState().bringIn([{ name: '', content: `${ANSWER}${code}` }]);
+    link.current = `${ANSWER}${code}`;
+    void store.getState().bringIn([{ name: '', content: link.current }]);
   }, [code, store, go]);
+  useKeysCame(() => {
+    store.getState().dismissIntake();
+    // The address does not have it any more.
+    if (link.current !== undefined)
+      void store.getState().bringIn([{ name: '', content: link.current }]);
+  });
   return isByLink;
+}
+
+/** Calls back when keys are taken over while the page is open. */
+function useKeysCame(onCame: () => void): void {
+  const keys = usePublishing((p) => p.keys.name);
+  const before = useRef(keys);
+  useEffect(() => {
+    if (before.current === 'none' && keys === 'there') onCame();
+    before.current = keys;
+  });
 }
 
 function Unread() {

@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 import { again } from '../../../src/copy/again.ts';
 import { back } from '../../../src/copy/back.ts';
 import { before } from '../../../src/copy/before.ts';
+import { boards } from '../../../src/copy/board-page.ts';
+import { bringIn } from '../../../src/copy/bring-in.ts';
 import { byHand, fieldProblem } from '../../../src/copy/by-hand.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { cellWords } from '../../../src/copy/cell.ts';
@@ -162,6 +164,18 @@ async function atTheDesk(page: Page, stop: Stop): Promise<void> {
   await go(page, '/lead');
   await page.getByRole('heading', { name: shelf.mine }).waitFor();
   await stop('lead', false);
+  await whatCameBack(page, stop);
+}
+
+/** On a phone that has sent nothing and has no keys: what a leader sees first, and who is none. */
+async function whatCameBack(page: Page, stop: Stop): Promise<void> {
+  await go(page, '/board');
+  await page.getByRole('heading', { name: bringIn.noKeys.title }).waitFor();
+  await page.getByText(boards.none).waitFor();
+  await stop('what came back, nothing sent yet', false);
+  await go(page, '/answer/AQabc');
+  await page.getByRole('heading', { level: 1, name: bringIn.forLeader.title }).waitFor();
+  await stop('an answer for a leader', false);
 }
 
 async function whileItRuns(page: Page, stop: Stop): Promise<void> {
