@@ -6,6 +6,7 @@
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { answerComplaint, hostileAnswer, makeAnswers } from './answers.ts';
+import { hostileIntake, intakeComplaint } from './intake.ts';
 import { type Case, KINDS, makeSeeds, mutated } from './mutate.ts';
 import { randomFrom } from './random.ts';
 import { complaint, createReceiver } from './receiver.ts';
@@ -75,6 +76,19 @@ for (let n = 0; n < runs / 10; n++) {
   if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
 }
 console.log(`${Math.ceil(runs / 10)} answers`);
+
+/** Each holds several answers: as many again as of answers. */
+for (let n = 0; n < runs / 10; n++) {
+  const item = hostileIntake(answers, randomFrom(seed + n));
+  try {
+    const problem = await intakeComplaint(answers, item);
+    if (problem !== undefined) keep(n, item, problem);
+  } catch (error) {
+    keep(n, item, `threw ${String(error)}`);
+  }
+  if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
+}
+console.log(`${Math.ceil(runs / 10)} chats, archives and records`);
 
 for (const [outcome, count] of [...outcomes].sort((a, b) => b[1] - a[1]))
   console.log(`${String(count).padStart(8)}  ${outcome}`);
