@@ -5,6 +5,7 @@ import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
 import { drafting } from './draft.ts';
 import { sending } from './exchange.ts';
+import { bringingIn } from './intake.ts';
 import { longLog } from './long-log.ts';
 import { lookingBack } from './look-back.ts';
 import { keeping } from './records.ts';
@@ -27,6 +28,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   keeping,
   summarising,
   longLog,
+  bringingIn,
 ];
 
 console.log(

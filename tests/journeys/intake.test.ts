@@ -1,6 +1,7 @@
 import { beforeAll, expect } from 'vitest';
 import { buildIntake, type Files, visitIntake } from '../drivers/browser/intake-page.ts';
 import { type Journey, journey } from '../drivers/browser/journey.ts';
+import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { answerLink, chatLine, otherCode, weekly } from '../drivers/exchange/sealed.ts';
 
 const PROGRAMME = 'heron-loop-spring';
@@ -12,7 +13,8 @@ beforeAll(async () => {
 /** A chat of some people's first two weeks, sealed by another implementation of RFC 9180. */
 async function withChat({ site, page }: Journey, people: number): Promise<void> {
   await visitIntake(page, site, files);
-  const seal = await page.evaluate(() => window.intake.leaderKey());
+  const programme = JSON.stringify(marshProgramme(6));
+  const seal = await page.evaluate((text) => window.intake.leaderKey(text), programme);
   const told = Array.from({ length: people * 2 }, (_, n) => weekly(n >> 1, 1 + (n % 2)));
   const codes = await Promise.all(told.map((each) => otherCode(seal, each)));
   site.replace('/chat.txt', codes.map((code, n) => chatLine(n, answerLink(code))).join(''));
@@ -23,10 +25,7 @@ journey(
   async (j) => {
     await withChat(j, 60);
     const worker = j.page.waitForEvent('worker');
-    const seen = await j.page.evaluate(
-      (programme) => window.intake.bringIn({ chat: './chat.txt', programme }),
-      PROGRAMME,
-    );
+    const seen = await j.page.evaluate(() => window.intake.bringIn('./chat.txt'));
     expect((await worker).url()).toMatch(/\/assets\/worker-[\w-]+\.js$/);
     expect(seen).toMatchObject({
       people: 60,
@@ -46,10 +45,7 @@ journey(
 
 journey('IN-18 it can be cancelled, and what was taken by then stays', async (j) => {
   await withChat(j, 150);
-  const seen = await j.page.evaluate(
-    (programme) => window.intake.bringIn({ chat: './chat.txt', programme, cancelAt: 0.01 }),
-    PROGRAMME,
-  );
+  const seen = await j.page.evaluate(() => window.intake.bringIn('./chat.txt', 0.01));
   expect(seen.last).toMatchObject({ name: 'done', cancelled: true });
   expect(seen.people).toBeGreaterThan(0);
   expect(seen.people).toBeLessThan(150);
@@ -57,9 +53,9 @@ journey('IN-18 it can be cancelled, and what was taken by then stays', async (j)
 
 journey('IN-18 where no worker can be had the page does the same in slices', async (j) => {
   await withChat(j, 60);
-  const seen = await j.page.evaluate((programme) => {
+  const seen = await j.page.evaluate(() => {
     Reflect.deleteProperty(window, 'Worker');
-    return window.intake.bringIn({ chat: './chat.txt', programme });
-  }, PROGRAMME);
+    return window.intake.bringIn('./chat.txt');
+  });
   expect(seen).toMatchObject({ people: 60, last: { name: 'done', report: { found: 120 } } });
 });
