@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { isPlainObject } from '../exchange/own.ts';
 import {
   date,
   id,
@@ -66,8 +67,27 @@ const HeardShape = v.pipe(
   v.check((heard) => heard.key === heardKey(heard.programmeId, heard.person)),
 );
 
-const hasAtMost = (record: Readonly<Record<string, unknown>>, limit: number): boolean =>
-  Object.keys(record).length <= limit;
+const object = v.custom<object>(isPlainObject);
+const MarkShape = v.object({ present: v.boolean(), at: time });
+const ExpectedShape = v.object({ count: whole(0, CAPACITY.people), at: time });
+
+/** A record's own names and values, whatever they are called; nothing where one is wrong. */
+function recordOf<T>(
+  record: object,
+  name: v.GenericSchema<unknown, string>,
+  shape: v.GenericSchema<unknown, T>,
+  most: number,
+): Readonly<Record<string, T>> | undefined {
+  const entries = Object.entries(record);
+  if (entries.length > most) return undefined;
+  const read: [string, T][] = [];
+  for (const [key, value] of entries) {
+    const each = v.safeParse(shape, value, { abortEarly: true });
+    if (!v.is(name, key) || !each.success) return undefined;
+    read.push([key, each.output]);
+  }
+  return Object.fromEntries(read);
+}
 
 const AttendanceShape = v.pipe(
   v.object({
@@ -76,10 +96,7 @@ const AttendanceShape = v.pipe(
     programmeId: id,
     date,
     which: v.object({ week: whole(1, 52), session: whole(1, 50), at: time }),
-    marks: v.pipe(
-      v.record(person, v.object({ present: v.boolean(), at: time })),
-      v.check((marks) => hasAtMost(marks, CAPACITY.people)),
-    ),
+    marks: object,
   }),
   v.check((day) => day.key === attendanceKey(day.programmeId, day.date)),
 );
@@ -87,10 +104,7 @@ const AttendanceShape = v.pipe(
 const SetupShape = v.object({
   format: v.literal('towpath-board/1' satisfies BoardSetup['format']),
   programmeId: id,
-  expected: v.pipe(
-    v.record(id, v.object({ count: whole(0, CAPACITY.people), at: time })),
-    v.check((expected) => hasAtMost(expected, CAPACITY.groups)),
-  ),
+  expected: object,
   keep: v.optional(v.object({ on: v.boolean(), at: time })),
   forgotten: v.pipe(
     v.array(v.object({ digest: v.pipe(v.string(), v.regex(/^[\w-]{43}$/)), at: time })),
@@ -110,11 +124,15 @@ export function asHeard(value: unknown): Heard | undefined {
 /** A day's list; nothing where it is none that can be read. */
 export function asAttendance(value: unknown): Attendance | undefined {
   const read = v.safeParse(AttendanceShape, value, { abortEarly: true });
-  return read.success ? read.output : undefined;
+  if (!read.success) return undefined;
+  const marks = recordOf(read.output.marks, person, MarkShape, CAPACITY.people);
+  return marks && { ...read.output, marks };
 }
 
 /** What the leader said of a programme's people; nothing where it cannot be read. */
 export function asSetup(value: unknown): BoardSetup | undefined {
   const read = v.safeParse(SetupShape, value, { abortEarly: true });
-  return read.success ? (read.output as BoardSetup) : undefined;
+  if (!read.success) return undefined;
+  const expected = recordOf(read.output.expected, id, ExpectedShape, CAPACITY.groups);
+  return expected && ({ ...read.output, expected } as BoardSetup);
 }
