@@ -2,6 +2,7 @@ import type { App } from './contract.ts';
 import { createPublished, createReceived, showCame } from './exchange-stores.ts';
 import { createExporter } from './exporter.ts';
 import { createFollowing, showFollowing } from './following.ts';
+import type { LaterParts } from './later-parts.ts';
 import { createLog, showStoredEntries } from './log.ts';
 import { once } from './once.ts';
 import { createPack } from './pack.ts';
@@ -42,6 +43,9 @@ export function createApp(ports: Ports): RunningApp {
     }),
   );
 
+  const part = <Name extends keyof LaterParts>(name: Name): LaterParts[Name] =>
+    (async () => (await later())[name]()) as LaterParts[Name];
+
   async function load(): Promise<void> {
     const asked = store.load();
     void readAhead();
@@ -56,6 +60,15 @@ export function createApp(ports: Ports): RunningApp {
     }
     const { value } = stored;
     settings.show(value.settings);
+    // What others told goes in its time, also where nobody looks at it again.
+    if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now())
+      clock.later(
+        LET_GO_MS,
+        () =>
+          void later()
+            .then((parts) => parts.letGo())
+            .catch(() => {}),
+      );
     showFollowing(following, value.following);
     await showFirst(value);
     showStoredEntries(log, value.log);
@@ -79,10 +92,10 @@ export function createApp(ports: Ports): RunningApp {
     updates: ports.updates.store,
     received,
     publishing,
-    workshop: async () => (await later()).workshop(),
-    board: async () => (await later()).board(),
-    telling: async () => (await later()).telling(),
-    records: async () => (await later()).records(),
+    workshop: part('workshop'),
+    board: part('board'),
+    telling: part('telling'),
+    records: part('records'),
     clock,
     newId: ports.newId,
     exporter: createExporter({ programmes, settings: settings.store, pack, share: ports.share }),

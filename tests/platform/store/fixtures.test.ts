@@ -3,12 +3,15 @@ import { readFileSync } from 'node:fs';
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import type { StoredSheet } from '../../../src/app/exchange-ports.ts';
+import { asAttendance, asHeard, asSetup } from '../../../src/domain/board/shapes.ts';
+import { nobody } from '../../../src/domain/board/written.ts';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
 import type { Following } from '../../../src/domain/log/following.ts';
 import type { Person } from '../../../src/domain/log/person.ts';
 import { readEntry } from '../../../src/domain/log/read-entry.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { blankSheet } from '../../../src/domain/workshop/blank.ts';
+import { createBoardStore } from '../../../src/platform/store/boards.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 import { MIGRATIONS } from '../../../src/platform/store/migrations.ts';
 import { createSheetStore } from '../../../src/platform/store/sheets.ts';
@@ -104,6 +107,18 @@ describe('databases that earlier versions left', () => {
       expect(await store.people()).toEqual({ ok: true, value: were('people') });
       expect(await store.putFollowing(FOLLOWING)).toMatchObject({ ok: true });
       expect(await store.putPerson(PERSON)).toMatchObject({ ok: true });
+      const boards = createBoardStore(connection);
+      const heard = were('heard').map((row) => JSON.parse((row as { json: string }).json));
+      expect(await boards.boards()).toEqual({
+        ok: true,
+        value: { heard, days: were('days'), setups: were('boards') },
+      });
+      expect(heard.map(asHeard)).toEqual(heard);
+      expect(were('days').map(asAttendance)).toEqual(were('days'));
+      expect(were('boards').map(asSetup)).toEqual(were('boards'));
+      const more = nobody('heron-loop-spring', 'hand.1');
+      expect(await boards.change(() => ({ heard: [more] }))).toMatchObject({ ok: true });
+      expect(await boards.boards()).toMatchObject({ ok: true, value: { heard: [...heard, more] } });
     });
   }
 });
