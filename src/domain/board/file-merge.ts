@@ -1,3 +1,4 @@
+import { isSame } from '../exchange/merge-fields.ts';
 import type { Attendance } from './attendance.ts';
 import { CAPACITY } from './capacity.ts';
 import type { AllBoards } from './file.ts';
@@ -98,8 +99,10 @@ function withoutForgotten(
 }
 
 /**
- * What is here with what somebody else has. Either way round, twice, or by way of a third device it
- * comes to the same boards, and nobody who was forgotten on one side is on the other.
+ * What is here with what somebody else has. Either way round and twice it comes to the same boards,
+ * and nobody who was forgotten on one side is on the other. By way of a third device too, but that
+ * the way may matter for ticks of somebody of whom one said that they are a forgotten person, and
+ * another later that they are not.
  *
  * @param digests of everybody in both: see `everyKey`
  */
@@ -125,9 +128,16 @@ export function mergeBoards(here: AllBoards, given: AllBoards, digests: Digests)
   withoutForgotten(heard, days, setups, digests);
   withinCapacity(heard, new Set(before.heard.keys()));
   return {
-    heard: [...heard.values()].filter((each) => before.heard.get(each.key) !== each),
-    days: [...days.values()].filter((each) => before.days.get(each.key) !== each),
-    setups: [...setups.values()].filter((each) => before.setups.get(each.programmeId) !== each),
+    heard: changed(heard, before.heard),
+    days: changed(days, before.days),
+    setups: changed(setups, before.setups),
     gone: { heard: [...before.heard.keys()].filter((key) => !heard.has(key)) },
   };
 }
+
+/** Those that say something else than before. */
+const changed = <T>(now: ReadonlyMap<string, T>, before: ReadonlyMap<string, T>): readonly T[] =>
+  [...now].flatMap(([key, value]) => {
+    const was = before.get(key);
+    return was === value || (was !== undefined && isSame(was, value)) ? [] : [value];
+  });

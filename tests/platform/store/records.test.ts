@@ -1,7 +1,9 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
+import { nobody } from '../../../src/domain/board/written.ts';
 import { restore } from '../../../src/domain/exchange/restore.ts';
+import { createBoardStore } from '../../../src/platform/store/boards.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 import { VERSION } from '../../../src/platform/store/migrations.ts';
 import { createRecordsStore } from '../../../src/platform/store/records.ts';
@@ -12,19 +14,21 @@ let databases = 0;
 const fresh = (): string => `records-${++databases}`;
 
 describe('the stores that a backup is made of', () => {
-  it('REC-7 every store is read with its keys, but the session under way, its lease and the keys', async () => {
+  it('REC-7 every store is read with its keys, but the session under way, its lease, the keys and what others told', async () => {
     const name = fresh();
     const connection = connect(name);
     const store = createStore(connection);
     await store.putChoice('heron-loop-spring', 'wren');
     await store.putEntry(entry({ id: 'a' }));
+    const boards = createBoardStore(connection);
+    await boards.change(() => ({ heard: [nobody('heron-loop-spring', 'hand.1')] }));
     const read = await createRecordsStore(connection).everything();
     if (!read.ok) throw new Error(read.error.detail);
     expect(read.value.choices).toEqual([['heron-loop-spring', 'wren']]);
     expect(read.value.log).toEqual([['a', entry({ id: 'a' })]]);
     const db = await openDB(name);
     const all = [...db.objectStoreNames].filter(
-      (each) => !['journal', 'meta', 'keys'].includes(each),
+      (each) => !['journal', 'meta', 'keys', 'heard', 'days', 'boards'].includes(each),
     );
     db.close();
     expect(Object.keys(read.value).sort()).toEqual(all.sort());
