@@ -62,13 +62,7 @@ export function createApp(ports: Ports): RunningApp {
     settings.show(value.settings);
     // What others told goes in its time, also where nobody looks at it again.
     if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now())
-      clock.later(
-        LET_GO_MS,
-        () =>
-          void later()
-            .then((parts) => parts.letGo())
-            .catch(() => {}),
-      );
+      part('letGo')().catch(() => {});
     showFollowing(following, value.following);
     await showFirst(value);
     showStoredEntries(log, value.log);
