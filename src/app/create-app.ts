@@ -61,8 +61,7 @@ export function createApp(ports: Ports): RunningApp {
     const { value } = stored;
     settings.show(value.settings);
     // What others told goes in its time, also where nobody looks at it again.
-    if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now())
-      part('letGo')().catch(() => {});
+    if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now()) part('letGo')().catch(() => {});
     showFollowing(following, value.following);
     await showFirst(value);
     showStoredEntries(log, value.log);

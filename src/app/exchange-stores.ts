@@ -7,6 +7,9 @@ import type { Needs as ReceiveNeeds, Receiving } from './exchange-receive.ts';
 import { once } from './once.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 
+/** A step between, so that the first page does not hold the list of all that lies behind it. */
+const parts = () => import('./exchange-parts.ts');
+
 /** Everything behind it is fetched when something is first asked: the first page stands without. */
 type Later<T> = Omit<T, 'ports'> & { readonly ports: () => Promise<ExchangePorts> };
 
@@ -26,7 +29,7 @@ export function createReceived(needs: Later<ReceiveNeeds>): StoreApi<ReceivedSta
   let here: Receiving | undefined;
   const receiving = once(async () => {
     const [{ createReceiving }, ports] = await Promise.all([
-      import('./exchange-receive.ts'),
+      parts().then((all) => all.receiving()),
       needs.ports(),
     ]);
     here = createReceiving(store, { ...needs, ports });
@@ -70,7 +73,7 @@ export function createReceived(needs: Later<ReceiveNeeds>): StoreApi<ReceivedSta
 export function createPublished(needs: Later<PublishNeeds>): StoreApi<PublishingState> {
   const publishing = once(async () => {
     const [{ createPublishing }, ports] = await Promise.all([
-      import('./exchange-publish.ts'),
+      parts().then((all) => all.publishing()),
       needs.ports(),
     ]);
     return createPublishing(store, { ...needs, ports });
@@ -99,7 +102,7 @@ export async function showCame(
   stored: readonly StoredProgramme[],
 ): Promise<void> {
   if (stored.length === 0) return;
-  const { cameOf } = await import('./exchange-judge.ts');
+  const { cameOf } = await (await parts()).judging();
   const all = stored.flatMap((each): Came | readonly [] => cameOf(each) ?? []);
   const came = Object.fromEntries(all.map((each) => [each.id, each]));
   received.setState({ came: { ...came, ...received.getState().came } });
