@@ -43,18 +43,16 @@ function joined<T>(
   return all;
 }
 
-/** Until when a record stays out: that of the person, or of whom the leader said that they are. */
-function untilOf(
-  { key, programmeId, known }: Heard,
+/** Until when somebody stays out, by who they are or by whom the leader said that they are. */
+const untilOf = (
   setup: BoardSetup | undefined,
+  programmeId: string,
+  person: string | undefined,
   digests: Digests,
-): number | undefined {
-  const same = known?.same && heardKey(programmeId, known.same);
-  const found = [key, ...(same ? [same] : [])].flatMap(
-    (each) => forgottenUntil(setup, digests.get(each)) ?? [],
-  );
-  return found.length === 0 ? undefined : Math.max(...found);
-}
+): number | undefined =>
+  person === undefined
+    ? undefined
+    : forgottenUntil(setup, digests.get(heardKey(programmeId, person)));
 
 /** At most as many people as a board holds: those who were there first, then by their keys. */
 function withinCapacity(all: Map<string, Heard>, here: ReadonlySet<string>): void {
@@ -77,21 +75,23 @@ function withoutForgotten(
   digests: Digests,
 ): void {
   for (const each of [...heard.values()]) {
-    const setup = setups.get(each.programmeId);
-    const until = untilOf(each, setup, digests);
-    const left = until === undefined ? each : afterForgetting(each, until);
-    if (left === each || until === undefined) continue;
-    if (left === undefined) heard.delete(each.key);
-    else heard.set(each.key, left);
+    const { key, programmeId, person, known } = each;
+    const setup = setups.get(programmeId);
+    const own = untilOf(setup, programmeId, person, digests);
+    const left = own === undefined ? each : afterForgetting(each, own);
+    const other = untilOf(setup, programmeId, known?.same, digests);
+    const last = left && (other === undefined ? left : afterForgetting(left, other));
+    if (last === undefined) heard.delete(key);
+    else if (last !== each) heard.set(key, last);
+    const digest = digests.get(key);
     // Somebody written in by hand who was forgotten as somebody else stays forgotten as well.
-    const digest = digests.get(each.key);
-    if (digest !== undefined)
-      setups.set(each.programmeId, withForgotten(setup, each.programmeId, [{ digest, at: until }]));
+    if (other !== undefined && last !== left && digest !== undefined)
+      setups.set(programmeId, withForgotten(setup, programmeId, [{ digest, at: other }]));
   }
   for (const day of [...days.values()]) {
     const setup = setups.get(day.programmeId);
     const until = Object.keys(day.marks).flatMap((person): readonly [string, number][] => {
-      const at = forgottenUntil(setup, digests.get(heardKey(day.programmeId, person)));
+      const at = untilOf(setup, day.programmeId, person, digests);
       return at === undefined ? [] : [[person, at]];
     });
     if (until.length > 0) days.set(day.key, withoutMarks(day, new Map(until)));

@@ -139,7 +139,7 @@ describe('boards in a file', () => {
       fc.property(boards, boards, (a, b) => {
         expect(plain(taken(a, b))).toEqual(plain(taken(b, a)));
       }),
-      { numRuns: 400 },
+      { numRuns: 300 },
     );
   });
 
@@ -155,7 +155,7 @@ describe('boards in a file', () => {
         } = mergeBoards(once, b, digestsFor(once, b));
         expect([heard, lists, said, gone.heard]).toEqual([[], [], [], []]);
       }),
-      { numRuns: 400 },
+      { numRuns: 300 },
     );
     fc.assert(
       fc.property(boards, boards, boards, (x, y, z) => {
@@ -164,7 +164,7 @@ describe('boards in a file', () => {
         ) as [AllBoards, AllBoards, AllBoards];
         expect(plain(taken(taken(a, b), c))).toEqual(plain(taken(a, taken(b, c))));
       }),
-      { numRuns: 400 },
+      { numRuns: 300 },
     );
   });
 
@@ -195,7 +195,7 @@ describe('boards in a file', () => {
         for (const end of [left, taken(left, b), taken(b, left)])
           expect(JSON.stringify(end)).not.toContain(person);
       }),
-      { numRuns: 400 },
+      { numRuns: 300 },
     );
   });
 
