@@ -52,6 +52,8 @@ export default defineConfig({
           include: ['tests/ui/**/*.test.ts', 'tests/**/*.test.tsx'],
           environment: 'happy-dom',
           testTimeout: MINUTE,
+          // The first drawing of a screen fetches all of it, which takes its time on a busy machine.
+          hookTimeout: MINUTE,
         },
       },
       {

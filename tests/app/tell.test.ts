@@ -82,7 +82,8 @@ describe('an answer', () => {
     expect(await reason(code, keysOf(other.tab))).toBe('not-for-this-key');
     expect(await reason(code, keysOf(tab))).toBe('no-keys');
     expect(await reason(code, keys, 'marsh-mile')).toBe('other-programme');
-    expect(await reason(`${code.slice(0, -9)}A${code.slice(-8)}`, keys)).toBe('damaged');
+    const other9 = code.at(-9) === 'A' ? 'B' : 'A';
+    expect(await reason(`${code.slice(0, -9)}${other9}${code.slice(-8)}`, keys)).toBe('damaged');
     expect(await reason(encodePacket({ bytes: Uint8Array.of(1) }), keys)).toBe('not-an-answer');
     expect(await reason('', keys)).toBe('cut-short');
     const own = await keys.read();

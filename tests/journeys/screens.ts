@@ -12,6 +12,7 @@ import { welcome } from '../../src/copy/welcome.ts';
 import { desk, shelf } from '../../src/copy/workshop.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
 import { seconds } from '../drivers/browser/journey.ts';
+import { chooseGroups, leadStaggered } from '../drivers/browser/leading.ts';
 import { openSite } from '../drivers/browser/site.ts';
 import { button, go, moveTo, openSession, rate, start, visit } from '../drivers/browser/visit.ts';
 import { ROOT } from '../drivers/tree.ts';
@@ -87,6 +88,7 @@ try {
   await seconds(0.5);
   await picture('11-settings');
   await workshop();
+  await theDay();
 } finally {
   await browser.close();
   profile.remove();
@@ -132,6 +134,15 @@ async function workshop(): Promise<void> {
   await seconds(1);
   await page.locator('.paper-page').first().scrollIntoViewIfNeeded();
   await picture('15-paper');
+}
+
+/** All groups side by side, some minutes after the first has started. */
+async function theDay(): Promise<void> {
+  await chooseGroups(page);
+  await leadStaggered(page);
+  await moveTo(page, 545);
+  await seconds(1.5);
+  await picture('16-leading');
 }
 
 /** Where the first run begins, in seconds, found by looking: the plan is the demo's own. */

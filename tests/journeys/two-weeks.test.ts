@@ -9,6 +9,8 @@
  * (+0.5); Bibi tells nothing. Of Curlew 3 of 4 found it clearly harder, nobody by three points:
  * the week is worth repeating.
  */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { DUE_TITLE } from '../../src/copy/board-due.ts';
@@ -24,6 +26,7 @@ import { encodeAnswer } from '../../src/domain/exchange/packet.ts';
 import { sealFor } from '../../src/platform/keys/seal.ts';
 import { type Journey, journey } from '../drivers/browser/journey.ts';
 import { leader } from '../drivers/browser/leader.ts';
+import { findings, stickingOut } from '../drivers/browser/look.ts';
 import {
   did,
   follows,
@@ -35,8 +38,21 @@ import {
 import { button, go } from '../drivers/browser/visit.ts';
 import { phone } from '../drivers/browser/weeks.ts';
 import { sealPair } from '../drivers/exchange/answers.ts';
+import { ROOT } from '../drivers/tree.ts';
 
 const LONDON = 'Europe/London';
+
+const PICTURES = join(ROOT, process.env.SCREENS ?? '.cache/two-weeks');
+
+/** As it stands, at a width: nothing that axe finds, nothing that sticks out; and a picture of it. */
+async function look(page: Page, name: string, width = 390): Promise<void> {
+  mkdirSync(PICTURES, { recursive: true });
+  await page.setViewportSize({ width, height: width > 390 ? 800 : 844 });
+  await expect.poll(() => stickingOut(page), { message: `${name} at ${width} px` }).toEqual([]);
+  await page.evaluate(() => document.fonts.ready);
+  await page.screenshot({ path: join(PICTURES, `${name}.png`) });
+  expect(await findings(page, true), name).toEqual([]);
+}
 
 /** How each of two weeks felt, session by session; nothing: no session was done. */
 const FELT: Readonly<Record<string, readonly (readonly number[])[]>> = {
@@ -154,7 +170,8 @@ async function secondBoard(page: Page, id: string): Promise<void> {
     expect(await cellOf(page, name, 2), name).toContain(`${done} ${felt}`);
   }
   expect(await cellOf(page, 'Bibi', 2)).toContain('No reply yet.');
-  await page.setViewportSize({ width: 390, height: 844 });
+  await look(page, '17-board', 1280);
+  await look(page, '17-board-phone');
 }
 
 /** Three people found it harder than meant twice: each is named with the reason. */
@@ -166,6 +183,7 @@ async function whoNeedsAWord(page: Page, id: string): Promise<void> {
       .getByText(DUE_TITLE.harder)
       .waitFor();
   expect(await page.getByRole('list', { name: wordsPage.tagsOf('Anselm') }).count()).toBe(0);
+  await look(page, '18-words');
 }
 
 /** The week is repeated for Curlew, written into the programme and sent. @returns the link */
