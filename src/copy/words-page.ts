@@ -12,6 +12,7 @@ export const wordsPage = {
   nobodyTold:
     'Nothing has come back yet. Once people tell you how it went, those who need a word stand here.',
   others: 'The others',
+  noSign: 'Without a warning sign',
   tagsOf: (name: string): string => `Why ${name}`,
   toPerson: (name: string): string => `Everything that ${name} told`,
   draft: (name: string): string => `A message to ${name}`,

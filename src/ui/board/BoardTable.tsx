@@ -130,7 +130,7 @@ function Together({ week }: { week: GroupWeek }) {
     <>
       <span className="for-readers">{groupWeekSentences(week).join(' ')}</span>
       <span aria-hidden="true" className="board-cell">
-        <span>{words.of(week.heard, week.of)}</span>
+        {week.of > 0 && <span>{words.of(week.heard, week.of)}</span>}
         {week.gap !== undefined && (
           <span>
             <GapMark gap={week.gap.median} />

@@ -54,7 +54,9 @@ function Words({ input, board, due }: WordsProps) {
       )}
       {others.length > 0 && (
         <section className="stack rule">
-          {signs.length > 0 && <h2>{words.others}</h2>}
+          <h2 className={signs.length > 0 ? '' : 'for-readers'}>
+            {signs.length > 0 ? words.others : words.noSign}
+          </h2>
           <List due={others} rows={rows} input={input} />
         </section>
       )}
