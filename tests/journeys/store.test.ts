@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { beforeAll, expect } from 'vitest';
 import type { StoredSheet } from '../../src/app/exchange-ports.ts';
+import { nobody } from '../../src/domain/board/written.ts';
 import type { SessionEvent } from '../../src/domain/session/event.ts';
 import { ms } from '../../src/domain/units.ts';
 import { blankSheet } from '../../src/domain/workshop/blank.ts';
@@ -149,6 +150,32 @@ journey(
     ]);
     expect(sheets).toEqual({ ok: true, value: [sheetOf('one', 'b')] });
     expect(everything).toMatchObject({ ok: true, value: { sheets: [sheetOf('one', 'b')] } });
+  },
+);
+
+journey(
+  'REAL-21 what others told is there after a kill, and whoever was taken out is gone',
+  async (j) => {
+    const page = await withStore(j, j.page);
+    const [rosa, tamsin] = ['7f', '3c'].map((part) => nobody('marsh-a', part.repeat(16)));
+    if (rosa === undefined || tamsin === undefined) throw new Error('nobody is there');
+    const told = { ...rosa, known: { at: 5, name: 'Rosa' } };
+    const changed = await page.evaluate(
+      async ([first, second, next]) => {
+        await window.boards.change(() => ({ heard: [first, second] }));
+        return window.boards.change(() => ({ heard: [next], gone: { heard: [second.key] } }));
+      },
+      [rosa, tamsin, told] as const,
+    );
+    expect(changed).toMatchObject({ ok: true });
+    await j.kill();
+    const again = await withStore(j, await j.restart());
+    const [boards, everything] = await again.evaluate(async () => [
+      await window.boards.boards(),
+      await window.store.exportAll(),
+    ]);
+    expect(boards).toEqual({ ok: true, value: { heard: [told], days: [], setups: [] } });
+    expect(JSON.stringify(everything)).not.toContain(tamsin.person);
   },
 );
 

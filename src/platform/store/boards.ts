@@ -3,6 +3,7 @@ import type { Attendance } from '../../domain/board/attendance.ts';
 import type { Heard } from '../../domain/board/heard.ts';
 import type { BoardSetup } from '../../domain/board/setup.ts';
 import { type Connection, Refusal } from './connection.ts';
+import { fromRow, toRow } from './heard-row.ts';
 import type { HeardRow, StoreName, Transaction } from './schema.ts';
 
 const STORES = ['heard', 'days', 'boards'] as const satisfies readonly StoreName[];
@@ -46,14 +47,14 @@ function createReader(): Reader {
     read({ key, json }) {
       const before = known.get(key);
       if (before?.json === json) return before.heard;
-      const heard = parsed(json);
+      const heard = fromRow({ json });
       if (heard !== undefined) known.set(key, { json, heard });
       return heard;
     },
     write(heard) {
-      const json = JSON.stringify(heard);
-      known.set(heard.key, { json, heard });
-      return { format: FORMATS.heard, key: heard.key, json };
+      const row = toRow(heard);
+      known.set(heard.key, { json: row.json, heard });
+      return row;
     },
     keepOnly(keys) {
       for (const key of known.keys()) if (!keys.has(key)) known.delete(key);
@@ -62,15 +63,6 @@ function createReader(): Reader {
       for (const key of keys) known.delete(key);
     },
   };
-}
-
-function parsed(json: string): Heard | undefined {
-  try {
-    const heard = JSON.parse(json) as Heard;
-    return heard.format === 'towpath-heard/1' ? heard : undefined;
-  } catch {
-    return undefined;
-  }
 }
 
 /** All records of a store, or those of some keys. */

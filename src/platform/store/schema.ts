@@ -25,14 +25,11 @@ export interface LeaderRecord extends OwnKeys {
   readonly openWith: CryptoKey;
 }
 
-/**
- * What is known of one person, as it lies in the database: as text, because a browser reads a text
- * in a fraction of the time in which it copies some thousand small objects.
- */
+/** What is known of one person, as it lies in the database: see `heard-row.ts`. */
 export interface HeardRow {
   readonly format: 'towpath-heard-row/1';
   readonly key: string;
-  /** A `Heard`, as JSON. */
+  /** A `Heard`, its sessions as lists of values. */
   readonly json: string;
 }
 

@@ -1,4 +1,5 @@
 /** Built for the browser and put into a page by itself: the store, to be called from a test. */
+import { createBoardStore } from '../../../src/platform/store/boards.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 import { createSheetStore } from '../../../src/platform/store/sheets.ts';
 import { createStore } from '../../../src/platform/store/store.ts';
@@ -7,6 +8,7 @@ export const openStore = () => createStore(connect());
 
 declare global {
   interface Window {
+    boards: ReturnType<typeof createBoardStore>;
     sheets: ReturnType<typeof createSheetStore>;
     openStore: typeof openStore;
     store: ReturnType<typeof openStore>;
@@ -16,3 +18,4 @@ declare global {
 window.openStore = openStore;
 window.store = openStore();
 window.sheets = createSheetStore(connect());
+window.boards = createBoardStore(connect());

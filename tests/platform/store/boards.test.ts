@@ -1,10 +1,13 @@
 import 'fake-indexeddb/auto';
+import fc from 'fast-check';
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import type { BoardChange, Boards } from '../../../src/app/board-contract.ts';
 import { marked, nobody, unsaid, withKeep } from '../../../src/domain/board/written.ts';
 import { createBoardStore } from '../../../src/platform/store/boards.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
+import { fromRow, toRow } from '../../../src/platform/store/heard-row.ts';
+import { heards, told } from '../../domain/board/records.ts';
 
 const ID = 'heron-loop-spring';
 const ROSA = nobody(ID, '7f'.repeat(16));
@@ -42,8 +45,24 @@ describe('the store of what others told', () => {
     const db = await openDB(name);
     const rows = await db.getAll('heard');
     db.close();
-    expect(rows.map(({ format, json }) => [format, JSON.parse(json)])).toEqual(
-      ALL.heard.map((heard) => ['towpath-heard-row/1', heard]),
+    expect(rows.map(({ format, key }) => [format, key])).toEqual(
+      ALL.heard.map(({ key }) => ['towpath-heard-row/1', key]),
+    );
+  });
+
+  it('KEEP-1 a person is read from their row as they were, whatever they told', () => {
+    const whole = { ...told('w', 1), group: 'wren', toldAt: 5, effort: 0, effortLater: 9 };
+    const more = { niggle: { place: 'knee' as const }, warningSign: true as const, note: 'Wind' };
+    const bare = { ...told('b', 2), group: 'dunlin', toldAt: 6 };
+    const all = {
+      ...ROSA,
+      entries: [{ ...whole, ...more }, bare, { ...bare, id: 'c', note: 'x' }],
+    };
+    expect(fromRow(toRow(all))).toEqual(all);
+    fc.assert(
+      fc.property(heards, (heard) => {
+        expect(fromRow(toRow(heard))).toEqual(heard);
+      }),
     );
   });
 
