@@ -27,7 +27,8 @@ export const records = {
     'One file with everything: programmes, your group, every session and what you said about it. Save one before you change phones, and now and then in between.',
   backupCare:
     'Anyone who opens the file can read it, notes and niggles too. Keep it where only you get at it.',
-  backupKeys: 'If you lead a group: your keys are not in it. They have a backup of their own.',
+  backupKeys:
+    'If you lead a group: your keys are not in it, and nothing that people told you is. Keys have a backup of their own; boards have a locked file, on the board under “Keep and hand over”.',
   saveBackup: 'Save a backup',
   given: 'Given out. Look that it arrived where you wanted it.',
 
