@@ -194,6 +194,8 @@ async function decide(page: Page, id: string): Promise<string> {
   });
   await curlew.getByText(WAY.repeat, { exact: true }).first().waitFor();
   await curlew.getByText('3 of 4 who rated found it 2 points or more harder than meant.').waitFor();
+  await curlew.scrollIntoViewIfNeeded();
+  await look(page, '19-next-week');
   await button(page, nextPage.take(3, 'Curlew')).click();
   await curlew.getByText(nextPage.inIt(WAY.repeat, 3, 'Curlew')).waitFor();
   await page.getByRole('link', { name: nextPage.send }).click();
