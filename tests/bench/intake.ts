@@ -6,7 +6,7 @@ import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { answerLink, chatLine, sealedCode, weekly } from '../drivers/exchange/sealed.ts';
 import type { Table } from './table.ts';
 
-/** Answers in one chat: 500 people who each told twelve times are 6,000. */
+/** Answers in one chat: a thousand people who each told six times are 6,000. */
 const SIZES = [60, 600, 6000] as const;
 const SLOWDOWN = 4;
 const WEEKS = 6;
@@ -103,7 +103,7 @@ export async function bringingIn(): Promise<Table> {
   }
   return {
     title: 'Bringing answers in',
-    how: `One chat as it is exported, ${TALK} lines of talk between answers, into an empty database in Chromium; the page slowed down ${SLOWDOWN} times, its worker not, which the browser cannot slow down. Heap: the page’s at its most, above what it was before.`,
+    how: `One chat as it is exported, ${TALK} lines of talk between answers, into an empty database in Chromium; the page slowed down ${SLOWDOWN} times, its worker not. Heap: the page’s at its most, above what it was before.`,
     head: [
       'Answers',
       'People',

@@ -53,18 +53,20 @@ function seed(page: Page, entries: readonly LogEntry[]): Promise<void> {
   );
 }
 
-interface Act {
+export interface Act {
   /** An address to go to, a button to press, or a file to be taken in. */
   readonly to?: string;
   readonly press?: string;
   readonly file?: string;
+  /** Typed into the field that a selector names. */
+  readonly type?: readonly [selector: string, text: string];
   /** What stands on the page when it is done. */
   readonly until: string;
 }
 
 /** From the tap to the first frame that shows what it leads to, in ms. */
-function took(page: Page, act: Act): Promise<number> {
-  return page.evaluate(async ({ to, press, file, until }: Act) => {
+export function took(page: Page, act: Act): Promise<number> {
+  return page.evaluate(async ({ to, press, file, type, until }: Act) => {
     const begun = performance.now();
     if (to !== undefined) location.hash = to;
     if (press !== undefined)
@@ -76,6 +78,12 @@ function took(page: Page, act: Act): Promise<number> {
       if (input === null) throw new Error('no place for a file');
       input.files = given.files;
       input.dispatchEvent(new Event('change', { bubbles: true }));
+    }
+    if (type !== undefined) {
+      const field = document.querySelector<HTMLInputElement>(type[0]);
+      const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
+      set?.call(field, type[1]);
+      field?.dispatchEvent(new Event('input', { bubbles: true }));
     }
     await new Promise<void>((resolve, reject) => {
       const late = setTimeout(() => reject(new Error(`never came: ${until}`)), 60_000);

@@ -1,5 +1,6 @@
 /** `npm run bench`: every figure of the README's tables, measured on this machine in one run. */
 import { cpus } from 'node:os';
+import { openingBoard } from './board.ts';
 import { summarising } from './board-domain.ts';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
@@ -27,6 +28,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   lookingBack,
   keeping,
   summarising,
+  openingBoard,
   longLog,
   bringingIn,
 ];

@@ -1,5 +1,5 @@
 /** Marks of the board: told apart by shape, so that they are read in grey and without colours. */
-import { memo, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { gapText, LOOK } from '../../copy/board.ts';
 import { boardPage as words } from '../../copy/board-page.ts';
 import type { BoardCell } from '../../domain/board/board.ts';
@@ -12,22 +12,39 @@ const MOST = 6;
 
 type Mark = 'done' | 'begun' | 'asked' | 'may';
 
-const SQUARE = `M1 1H${SIDE - 1}V${SIDE - 1}H1Z`;
-const LOWER_HALF = `M1 ${SIDE - 1}H${SIDE - 1}L1 1Z`;
+const square = (x: number): string => `M${x + 1} 1h${SIDE - 2}v${SIDE - 2}h${2 - SIDE}z`;
+const lowerHalf = (x: number): string => `M${x + 1} ${SIDE - 1}h${SIDE - 2}L${x + 1} 1z`;
 
-/** Full: done. Half: begun. Empty: asked for. Dotted: may be done besides. */
-const Box = ({ mark, x = 0 }: { mark: Mark; x?: number }) => (
-  <g transform={`translate(${x} 0)`}>
-    {mark === 'begun' && <path d={LOWER_HALF} fill="currentColor" />}
-    <path
-      d={SQUARE}
-      fill={mark === 'done' ? 'currentColor' : 'none'}
+/** The outlines of all boxes of a mark, and what is full of them, as path data. */
+function pathOf(boxes: readonly Mark[], which: (mark: Mark) => boolean, draw = square): string {
+  return boxes.map((mark, n) => (which(mark) ? draw(n * STEP) : '')).join('');
+}
+
+/**
+ * A row of boxes. Full: done. Half: begun. Empty: asked for. Dotted: may be done besides. As few
+ * elements as can be, because a board has thousands of them.
+ */
+function Boxes({ boxes }: { boxes: readonly Mark[] }) {
+  const width = Math.max(SIDE, boxes.length * STEP);
+  const full = `${pathOf(boxes, (m) => m === 'done')}${pathOf(boxes, (m) => m === 'begun', lowerHalf)}`;
+  const firm = pathOf(boxes, (mark) => mark !== 'may');
+  const dotted = pathOf(boxes, (mark) => mark === 'may');
+  return (
+    <svg
+      className="board-mark"
+      width={width}
+      height={SIDE}
+      viewBox={`0 0 ${width} ${SIDE}`}
+      fill="none"
       stroke="currentColor"
-      strokeWidth={mark === 'may' ? 1 : 2}
-      strokeDasharray={mark === 'may' ? '2 2' : undefined}
-    />
-  </g>
-);
+      aria-hidden="true"
+    >
+      {full !== '' && <path d={full} fill="currentColor" stroke="none" />}
+      {firm !== '' && <path d={firm} strokeWidth="2" />}
+      {dotted !== '' && <path d={dotted} strokeDasharray="2 2" />}
+    </svg>
+  );
+}
 
 /** The sessions of a week, one mark for each that was done, begun or wanted. */
 export function boxesOf({
@@ -42,25 +59,6 @@ export function boxesOf({
     return n < wanted.min ? 'asked' : 'may';
   });
 }
-
-const DoneMarks = memo(function DoneMarks({ cell }: { cell: BoardCell }) {
-  const boxes = boxesOf(cell).slice(0, MOST);
-  const width = boxes.length * STEP;
-  return (
-    <svg
-      className="board-mark"
-      width={width}
-      height={SIDE}
-      viewBox={`0 0 ${width} ${SIDE}`}
-      aria-hidden="true"
-    >
-      {boxes.map((mark, n) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a mark is its place
-        <Box key={n} mark={mark} x={n * STEP} />
-      ))}
-    </svg>
-  );
-});
 
 const UP = 'M8 1L14.5 13H1.5Z';
 /**
@@ -142,7 +140,7 @@ export function CellMarks({ cell }: { cell: BoardCell }) {
     <>
       <span className="board-done">
         {cell.done > 0 && <b>{cell.done}</b>}
-        <DoneMarks cell={cell} />
+        <Boxes boxes={boxesOf(cell).slice(0, MOST)} />
       </span>
       {cell.gap !== undefined && <GapMark gap={cell.gap} />}
       <Flags {...cell} />
@@ -158,15 +156,7 @@ export function Legend() {
     <ul className="board-legend small">
       {(['done', 'begun', 'asked', 'may'] as const).map((mark) => (
         <li key={mark}>
-          <svg
-            className="board-mark"
-            width={SIDE}
-            height={SIDE}
-            viewBox={`0 0 ${SIDE} ${SIDE}`}
-            aria-hidden="true"
-          >
-            <Box mark={mark} />
-          </svg>
+          <Boxes boxes={[mark]} />
           {words.marks[mark]}
         </li>
       ))}

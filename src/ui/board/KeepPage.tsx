@@ -4,7 +4,7 @@ import { keep as words } from '../../copy/keep.ts';
 import type { BoardInput } from '../../domain/board/board.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { boardAt } from './addresses.ts';
-import { useBoardInput, useBoardStore } from './board-context.tsx';
+import { useBoard, useBoardStore } from './board-context.tsx';
 import { KeepForget } from './KeepForget.tsx';
 import { KeepHand } from './KeepHand.tsx';
 import { KeepLock } from './KeepLock.tsx';
@@ -16,7 +16,7 @@ import { useJob } from './keep-job.ts';
 /** How long people stay, files of them, handing over, and forgetting one. */
 export function KeepPage() {
   const { id = '' } = useParams();
-  const input = useBoardInput(id);
+  const input = useBoard(id)?.input;
   if (input === undefined) return null;
   const { programme } = input;
   return (

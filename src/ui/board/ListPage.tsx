@@ -7,7 +7,7 @@ import { dayOf } from '../../domain/programme/dates.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { LineField } from '../workshop/fields.tsx';
 import { boardAt } from './addresses.ts';
-import { useBoardInput } from './board-context.tsx';
+import { useBoard } from './board-context.tsx';
 import { ListAdd } from './ListAdd.tsx';
 import { Earlier, WhichFields } from './ListDay.tsx';
 import { ListGroup } from './ListGroup.tsx';
@@ -19,7 +19,7 @@ import { type ListedGroup, listedBy, matching } from './list-people.ts';
 /** Who came: a tick for each, kept at once; and the same list on paper. */
 export function ListPage() {
   const { id = '' } = useParams();
-  const input = useBoardInput(id);
+  const input = useBoard(id)?.input;
   return input === undefined ? null : <List input={input} />;
 }
 

@@ -1,5 +1,6 @@
-import { useState } from 'react';
+import { useDeferredValue, useState } from 'react';
 import { boardPage as words } from '../../copy/board-page.ts';
+import { useLastPerson } from './board-context.tsx';
 import { ROWS, rowsAtFirst } from './board-rows.ts';
 
 export interface More {
@@ -9,13 +10,18 @@ export interface More {
   readonly show: () => void;
 }
 
+/** Rows of a group in the first picture of the page; the others follow right behind it. */
+const AT_ONCE = 4;
+
 /** A long list a page at a time: five hundred people at once would keep the page busy. */
 export function useMore(count: number, groups: number): More {
-  const first = rowsAtFirst(groups);
   const [asked, setAsked] = useState(0);
-  const shown = Math.min(count, first + asked);
-  const next = Math.min(ROWS, count - shown);
-  return { shown, left: count - shown, next, show: () => setAsked(asked + ROWS) };
+  const wanted = Math.min(count, rowsAtFirst(groups) + asked);
+  // Who comes back from a person finds their line: it must be there at once.
+  const isBack = useLastPerson().size > 0;
+  const shown = useDeferredValue(wanted, isBack ? wanted : Math.min(wanted, AT_ONCE));
+  const next = Math.min(ROWS, count - wanted);
+  return { shown, left: count - wanted, next, show: () => setAsked(asked + ROWS) };
 }
 
 export const MoreRows = ({ more, group }: { more: More; group: string }) => (

@@ -1,38 +1,22 @@
-import {
-  createContext,
-  type ReactNode,
-  useCallback,
-  useContext,
-  useEffect,
-  useMemo,
-  useState,
-} from 'react';
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react';
 import { type StoreApi, useStore } from 'zustand';
 import type { BoardState } from '../../app/board-contract.ts';
-import type { Board, BoardInput } from '../../domain/board/board.ts';
-import { boardOf } from '../../domain/board/board-of.ts';
-import type { Due } from '../../domain/board/due.ts';
-import { wordsDue } from '../../domain/board/words-due.ts';
 import { useApp } from '../app-context.tsx';
 import { useToday } from '../now/use-now.ts';
+import { inputOf, type Made, madeOf } from './board-made.ts';
 import type { Look } from './board-rows.ts';
 
 interface Shared {
   readonly store: StoreApi<BoardState>;
-  /** By programme id: reckoned once, whichever page asks. */
-  readonly made: Map<string, Made>;
   /** By programme id: how the leader last looked, and at whom, for the way back. */
   readonly looks: Map<string, Partial<Look>>;
   readonly last: Map<string, string>;
 }
 
-interface Made {
-  readonly input: BoardInput;
-  readonly board: Board;
-  readonly due: readonly Due[];
-}
-
 const BoardContext = createContext<Shared | null>(null);
+
+/** After the page that is being drawn. */
+const later = (job: () => void): void => void requestAnimationFrame(() => setTimeout(job));
 
 /** The board, fetched with its store. Throws what kept it from coming. */
 export function BoardProvider({ children }: { children: ReactNode }) {
@@ -42,8 +26,10 @@ export function BoardProvider({ children }: { children: ReactNode }) {
   useEffect(() => {
     app.board().then(
       (store) => {
-        setShared({ store, made: new Map(), looks: new Map(), last: new Map() });
-        void store.getState().load();
+        setShared({ store, looks: new Map(), last: new Map() });
+        // What was read ahead is shown at once, and read anew behind it.
+        if (store.getState().ready) later(() => void store.getState().load());
+        else void store.getState().load();
       },
       (error: unknown) => setFailure({ error }),
     );
@@ -64,49 +50,14 @@ export const useBoardStore = (): StoreApi<BoardState> => useShared().store;
 export const useBoardState = <T,>(pick: (state: BoardState) => T): T =>
   useStore(useBoardStore(), pick);
 
-/** All that the board of one programme is made of; undefined: no such programme was sent from here. */
-export function useBoardInput(programmeId: string): BoardInput | undefined {
-  const programme = useBoardState((b) => b.programmes.find(({ id }) => id === programmeId));
-  const heard = useBoardState((b) => b.heard[programmeId]);
-  const days = useBoardState((b) => b.days[programmeId]);
-  const setup = useBoardState((b) => b.setups[programmeId]);
-  const today = useToday();
-  return useMemo(
-    () =>
-      programme && {
-        programme,
-        heard: heard ?? NOBODY,
-        days: days ?? NO_DAYS,
-        today,
-        ...(setup === undefined ? {} : { setup }),
-      },
-    [programme, heard, days, setup, today],
-  );
-}
-
-const NOBODY: BoardInput['heard'] = [];
-const NO_DAYS: BoardInput['days'] = [];
-
-const isSame = (a: BoardInput, b: BoardInput): boolean =>
-  a.programme === b.programme &&
-  a.heard === b.heard &&
-  a.days === b.days &&
-  a.setup === b.setup &&
-  a.today === b.today;
-
-/** A programme's people by weeks, and who needs a word; reckoned anew only when something changed. */
+/** A programme's people by weeks, and who needs a word; undefined: no such programme was sent from here. */
 export function useBoard(programmeId: string): Made | undefined {
-  const { made } = useShared();
-  const input = useBoardInput(programmeId);
-  return useMemo(() => {
-    if (input === undefined) return undefined;
-    const known = made.get(programmeId);
-    if (known !== undefined && isSame(known.input, input)) return known;
-    const board = boardOf(input);
-    const next = { input, board, due: wordsDue(input) };
-    made.set(programmeId, next);
-    return next;
-  }, [made, programmeId, input]);
+  const { store } = useShared();
+  const today = useToday();
+  return useBoardState((state) => {
+    const input = inputOf(state, programmeId, today);
+    return input && madeOf(store, input);
+  });
 }
 
 /** How the leader looks at a board; it is still so after a look at one person. */

@@ -7,6 +7,7 @@ import { LIMITS } from '../../domain/programme/shape.ts';
 import { fileOf } from '../../domain/workshop/file.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import { boardAt } from '../board/addresses.ts';
+import { useBoardsAhead } from '../board/read-ahead.ts';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { deskAt, leadDayAt, pageAt, placeAt, shelfAt } from './addresses.ts';
@@ -105,6 +106,7 @@ function Tools({ open }: { open: OpenSheet }) {
   const { key, saved, problem, sheet } = open;
   const store = useWorkshopStore();
   const sent = useSent(sheet);
+  useBoardsAhead();
   const save = () => {
     const file = store.getState().file();
     const name = `${sheet.id}.json`;

@@ -11,6 +11,7 @@ import type { ProgrammeProblem } from '../../domain/programme/problem.ts';
 import { PROGRAMME_MAX_BYTES } from '../../domain/programme/programme.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
 import { boardAt } from '../board/addresses.ts';
+import { useBoardsAhead } from '../board/read-ahead.ts';
 import { PickFile } from '../parts/PickFile.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { deskAt, pageAt } from './addresses.ts';
@@ -28,6 +29,7 @@ const NO_TROUBLE: Trouble = { said: '', problems: [] };
 export function Shelf() {
   const publishing = useApp().publishing;
   useEffect(() => void publishing.getState().load(), [publishing]);
+  useBoardsAhead();
   const items = useWorkshop((state) => state.shelf);
   const [trouble, setTrouble] = useState(NO_TROUBLE);
   return (
