@@ -236,6 +236,40 @@ describe('leading that was cut off', () => {
     expect(again.sound.playing).toBe(true);
   });
 
+  it('DAY-7 in a wait for an agreed start is offered to wait for it again', async () => {
+    const tab = await prepared();
+    const at = tab.clock.now() + 90_000;
+    asks(tab).start(at);
+    await tab.clock.pass(30);
+    tab.kill();
+    await tab.clock.pass(10);
+    const again = await reopened(tab);
+    const mark = asks(again).ledBefore?.mark;
+    expect(mark).toEqual({ place: 0, wall: at, holding: false });
+    await asks(again).prepare({ ...LED, ...(mark && { from: mark }) }, 'sound');
+    asks(again).start();
+    await again.clock.pass(20);
+    expect(view(again)).toMatchObject({ state: 'waiting', lead: { key: LED.key } });
+    // 90 seconds ahead, of which 30, 10 and 20 have passed.
+    expect(view(again).wait?.left).toBe(30_000);
+    await again.clock.pass(40);
+    expect(view(again)).toMatchObject({ state: 'running', position: 10_000 });
+  });
+
+  it('DAY-7 in a wait whose start has passed since, they are where the clock has them', async () => {
+    const tab = await prepared();
+    asks(tab).start(tab.clock.now() + 90_000);
+    await tab.clock.pass(30);
+    tab.kill();
+    await tab.clock.pass(100);
+    const again = await reopened(tab);
+    const mark = asks(again).ledBefore?.mark;
+    await asks(again).prepare({ ...LED, ...(mark && { from: mark }) }, 'sound');
+    asks(again).start();
+    await settle();
+    expect(view(again)).toMatchObject({ state: 'running', position: 40_000 });
+  });
+
   it('DAY-7 on hold everyone is where they stood', async () => {
     const tab = await leading();
     await tab.clock.pass(100);

@@ -2,9 +2,11 @@ import { act, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Led, SessionView } from '../../src/app/contract.ts';
 import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import { agreedStart } from '../../src/copy/agreed-start.ts';
 import { STOP_SIGNS } from '../../src/copy/cautions.ts';
 import { leadCare, leadDay, leading, leadWrong } from '../../src/copy/lead-day.ts';
 import { running, wrong } from '../../src/copy/running.ts';
+import { timeOfDay } from '../../src/copy/times.ts';
 import { desk } from '../../src/copy/workshop.ts';
 import { ms } from '../../src/domain/units.ts';
 import { PRESS_MS } from '../../src/ui/parts/PressLong.tsx';
@@ -129,6 +131,19 @@ describe('choosing who is led', () => {
     await user.click(await button(leadDay.cutOff.goOn('12:08')));
     expect(askedFor(app, 'start')).toHaveLength(1);
     await user.click(await button(leadDay.cutOff.leave));
+    expect(askedFor(app, 'close')).toHaveLength(1);
+  });
+
+  it('DAY-7 cut off before an agreed start, it can be waited for again or let go', async () => {
+    const at = (stateOf('lead-day').options.now ?? 0) + 600_000;
+    const mark = { place: ms(0), wall: at, holding: false };
+    const before = { key: 'sheet-1', choice: LED.choice, mark };
+    const app = open('lead-day', { session: { ledBefore: before } });
+    expect(await screen.findByText(agreedStart.cutOff(timeOfDay(at)))).toBeDefined();
+    await user.click(await button(agreedStart.goOn));
+    expect(ready(app)[0].from).toEqual(mark);
+    expect(askedFor(app, 'start')).toHaveLength(1);
+    await user.click(await button(agreedStart.letGo));
     expect(askedFor(app, 'close')).toHaveLength(1);
   });
 

@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { agreedStartOf } from '../../domain/lead/cut-off.ts';
 import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
 import { isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
@@ -72,8 +73,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     write(event, strict) {
       const purpose = player.session?.about.purpose;
       if (purpose === 'session') recorder.write(event, strict);
-      if (purpose === 'lead' && strict && player.session && !isWaiting(player.session))
-        leading.mark(player.session);
+      if (purpose === 'lead' && strict && player.session) leading.mark(player.session);
     },
     stayAwake: wake.see,
     boundary(change) {
@@ -161,8 +161,14 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     await neighbours.look();
   }
 
+  /** The start that groups still wait for whose leader was cut off. */
+  function agreedBefore(): number | undefined {
+    const from = led()?.from;
+    return from && agreedStartOf(from, clock.now());
+  }
+
   /** Inside a tap: sound begins at once, and what is written waits for the right to write it. */
-  function start(at?: number): void {
+  function start(at = agreedBefore()): void {
     if (player.session?.name !== 'ready' || neighbours.busy) return;
     const ahead = at === undefined ? 0 : at - clock.now();
     if (ahead > LONGEST_WAIT) return;
@@ -177,7 +183,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     const about = stamp(draft.about, ports.newId(), clock, startsAt);
     begin(about.id);
     const from = led()?.from;
-    if (from === undefined) {
+    if (from === undefined || startsAt !== undefined) {
       player.start({ about, score: prepared.score, medium: session.medium });
       return;
     }

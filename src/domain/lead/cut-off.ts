@@ -1,6 +1,10 @@
+import { LONGEST_WAIT } from '../session/wait.ts';
 import { type Ms, ms } from '../units.ts';
 
-/** Where a session that is led was when it was last known, and when that was. */
+/**
+ * Where a session that is led was when it was last known, and when that was. While everyone waits
+ * for a start that was agreed ahead it is its beginning, and that start.
+ */
 export interface LeadMark {
   /** Place in the session. */
   readonly place: Ms;
@@ -25,4 +29,15 @@ export function placeByClock(mark: LeadMark, total: Ms, now: number): Ms | undef
   if (since < 0 || since > FORGET_AFTER_MS) return undefined;
   const place = ms(mark.place + (mark.holding ? 0 : since));
   return place < total ? place : undefined;
+}
+
+/**
+ * The agreed start, UTC milliseconds, of leading that was cut off while everyone waited for it.
+ *
+ * @returns nothing when it has passed, or when it is further ahead than any start can be: the
+ * clock was put back
+ */
+export function agreedStartOf({ place, wall, holding }: LeadMark, now: number): number | undefined {
+  const ahead = wall - now;
+  return place === 0 && !holding && ahead > 0 && ahead <= LONGEST_WAIT ? wall : undefined;
 }
