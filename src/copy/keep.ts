@@ -37,9 +37,9 @@ export const keep = {
 
   time: 'How long it stays',
   goes: (date: string): string =>
-    `People and what they told go from this phone on ${day(date)}, 90 days after the event, unless you keep them.`,
+    `People and what they told go from this phone on ${day(date)}, 90 days after the event and at least 14 after the latest news, unless you keep them.`,
   goesWithoutEvent: (date: string): string =>
-    `People and what they told go from this phone on ${day(date)}, 90 days after the last week, unless you keep them.`,
+    `People and what they told go from this phone on ${day(date)}, 90 days after the last week and at least 14 after the latest news, unless you keep them.`,
   kept: 'You keep them: people and what they told stay on this phone until you let them go.',
   goesAfterLast: (date: string): string =>
     `This programme has no dates: people and what they told go from this phone on ${day(date)}, 90 days after you last heard from anybody, unless you keep them.`,
@@ -49,7 +49,7 @@ export const keep = {
   letGo: 'Let them go when their time is over',
   letGoTitle: 'Let them go?',
   letGoBody:
-    'People and what they told then go when their 90 days are over. Where they are over already, they go the next time the boards are opened, and cannot be brought back.',
+    'People and what they told then go when their time is over. Where it is over already, they go the next time the boards are opened, and cannot be brought back.',
   letGoYes: 'Let them go',
   letGoNo: 'Keep them',
 

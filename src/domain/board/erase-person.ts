@@ -1,6 +1,6 @@
 import type { AllBoards } from './file.ts';
 import { sameAs, withForgotten } from './forget.ts';
-import { type Heard, heardKey } from './heard.ts';
+import { type Heard, heardKey, lastSaid } from './heard.ts';
 import { peopleOf } from './people.ts';
 
 /** Whom a board is to forget, and when. */
@@ -44,12 +44,7 @@ export function forgetPerson(
   const missing = keys.filter((key) => !digests.has(key));
   if (missing.length > 0) return { missing } as const;
   const gone = heard.filter(({ key }) => keys.includes(key));
-  const last = gone.flatMap(({ told, known, entries }) => [
-    told?.at ?? 0,
-    known?.at ?? 0,
-    ...entries.map(({ toldAt }) => toldAt),
-  ]);
-  const at = last.reduce((a, b) => Math.max(a, b), now);
+  const at = gone.map(lastSaid).reduce((a, b) => Math.max(a, b), now);
   const setup = setups.find((each) => each.programmeId === programmeId);
   const forgotten = keys.map((key) => ({ digest: digests.get(key) ?? '', at }));
   return {

@@ -58,3 +58,10 @@ export const isByHand = ({ person }: Pick<Heard, 'person'>): boolean => person.s
 
 /** Begins the ids of people who were written in by hand. A point is in no participant's secret. */
 export const HAND = 'hand.';
+
+/** When they last told anything, or the leader last wrote of them: UTC milliseconds, 0 for never. */
+export const lastSaid = ({ told, known, entries }: Heard): number =>
+  entries.reduce(
+    (last, { toldAt }) => Math.max(last, toldAt),
+    Math.max(told?.at ?? 0, known?.at ?? 0),
+  );

@@ -1,4 +1,4 @@
-import type { Day } from '../programme/calendar.ts';
+import { type Day, dayAt } from '../programme/calendar.ts';
 import type { Programme } from '../programme/programme.ts';
 import type { BoardInput, BoardSession, PersonRow } from './board.ts';
 import { type Calendar, calendarOf } from './calendar.ts';
@@ -17,12 +17,10 @@ export interface Seen {
   readonly told?: Day;
 }
 
-const DAY_MS = 86_400_000;
-
 /** The day where the person was: by the offset of their latest session. */
 function toldDay(person: BoardPerson, { told: entries }: PersonRecord): Day | undefined {
   const told = toldBy(person);
-  return told && Math.floor((told.at + (entries.at(-1)?.offsetMinutes ?? 0) * 60_000) / DAY_MS);
+  return told && dayAt(told.at, entries.at(-1)?.offsetMinutes ?? 0);
 }
 
 const NONE: readonly BoardSession[] = [];

@@ -12,6 +12,14 @@ export const mondayOf = (day: Day): Day => day - ((((day + 3) % 7) + 7) % 7);
 /** From 1, Monday, to 7, Sunday: ISO 8601. */
 export const weekdayOf = (day: Day): number => day - mondayOf(day) + 1;
 
+/**
+ * The day at a place.
+ *
+ * @param utc UTC milliseconds, @param offsetMinutes minutes east of UTC at that moment
+ */
+export const dayAt = (utc: number, offsetMinutes: number): Day =>
+  Math.floor((utc + offsetMinutes * 60_000) / DAY_MS);
+
 /** A day as an ISO 8601 calendar date. */
 export const isoDate = (day: Day): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 

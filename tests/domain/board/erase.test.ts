@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { goesOn, isDue } from '../../../src/domain/board/erase.ts';
-import { nobody, unsaid, withKeep } from '../../../src/domain/board/written.ts';
+import { withForgotten } from '../../../src/domain/board/forget.ts';
+import {
+  described,
+  marked,
+  nobody,
+  unsaid,
+  withExpected,
+  withKeep,
+} from '../../../src/domain/board/written.ts';
 import type { Programme } from '../../../src/domain/programme/programme.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
@@ -51,6 +59,31 @@ describe('when what was heard goes', () => {
     // 7 March and 90 days is 5 June: 24 left in March, 30, 31 and 5.
     expect(goesOn(undated, { ...NONE, heard: [HEARD] })).toBe('2027-06-05');
     expect(goesOn(undefined, { ...NONE, heard: [HEARD] })).toBe('2027-06-05');
+  });
+
+  it('KEEP-3 is never within 14 days of what was told, ticked or written last, whenever the event was', () => {
+    // The event was on 11 April 2027, and its 90 days were over on 10 July.
+    const at = Date.UTC(2027, 7, 20, 9);
+    const told = { ...HEARD, told: { ...HEARD.told, at } };
+    // 20 August and 14 days is 3 September: 11 left in August, and 3.
+    expect(goesOn(dated, { ...NONE, heard: [told] })).toBe('2027-09-03');
+    const written = described(HEARD, { name: 'Rosa' }, at);
+    expect(goesOn(dated, { ...NONE, heard: [written] })).toBe('2027-09-03');
+    const day = { date: '2027-08-20', week: 1, session: 1 };
+    const ticked = marked(undefined, PROGRAMME, day, { person: 'hand.1', present: true, now: at });
+    expect(goesOn(dated, { ...NONE, days: [ticked] })).toBe('2027-09-03');
+    const counted = withExpected(unsaid(PROGRAMME), 'wren', 9, at);
+    expect(goesOn(dated, { ...NONE, setup: counted })).toBe('2027-09-03');
+  });
+
+  it('KEEP-3 is not put off by letting them go or by forgetting somebody', () => {
+    const at = Date.UTC(2027, 7, 20, 9);
+    const released = withKeep(withKeep(unsaid(PROGRAMME), true, SUNDAY), false, at);
+    expect(goesOn(dated, { ...NONE, heard: [HEARD], setup: released })).toBe('2027-07-10');
+    const forgot = withForgotten(undefined, PROGRAMME, [{ digest: 'a'.repeat(43), at }]);
+    expect(goesOn(dated, { ...NONE, heard: [HEARD], setup: forgot })).toBe('2027-07-10');
+    // Without dates it is all that the 90 days are counted from: 11 left in August, 30, 31 and 18.
+    expect(goesOn(undated, { ...NONE, setup: forgot })).toBe('2027-11-18');
   });
 
   it('KEEP-3 never comes while the leader keeps them, and not where there is nothing', () => {
