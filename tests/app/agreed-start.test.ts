@@ -1,33 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { SessionStore, SessionView } from '../../src/app/contract.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
-import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
+import { asks, CHOICE, prepared, reopened, TOTAL, view } from '../drivers/own-session.ts';
+import type { Tab, TabOptions } from '../drivers/phone.ts';
 import { NINE_O_CLOCK } from '../drivers/sessions.ts';
 
-const PROGRAMME = JSON.stringify({
-  format: 'towpath-programme/1',
-  id: 'marsh-mile',
-  revision: 1,
-  title: 'A mile on the marsh',
-  language: 'en',
-  goal: { name: 'The mile', distanceM: 1600 },
-  leader: { name: 'Imogen', sign: null, seal: null },
-  groups: [{ id: 'wren', name: 'Wren', for: 'New to it' }],
-  weeks: [
-    {
-      focus: 'Begin',
-      effort: 50,
-      timesPerWeek: { min: 2, max: 3 },
-      sessions: { wren: '1 min easy walk; 3 x (30 s run, 1 min walk); 1 min easy walk' },
-    },
-  ],
-  reminders: [],
-});
-const CHOICE = { programmeId: 'marsh-mile', groupId: 'wren', week: 1, session: 1 };
-const TOTAL = 390;
-
-const asks = (tab: Tab): SessionStore => tab.app.session.getState();
-const view = (tab: Tab): SessionView => asks(tab).view;
 const at = (seconds: number): number => NINE_O_CLOCK + seconds * 1000;
 const entries = (tab: Tab) => tab.app.log.getState().entries;
 
@@ -37,17 +13,11 @@ async function waiting(
   options: TabOptions = {},
   medium: 'sound' | 'screen' = 'sound',
 ): Promise<Tab> {
-  const tab = await openTab(options);
-  await take(tab.app, PROGRAMME);
-  await settle();
-  await asks(tab).prepare(CHOICE, medium);
+  const tab = await prepared(options, medium);
   asks(tab).start(at(seconds));
   await settle();
   return tab;
 }
-
-const reopened = (tab: Tab): Promise<Tab> =>
-  openTab({ database: tab.database, clock: tab.clock, lockIsFree: () => true });
 
 describe('one tap for a start agreed ahead', () => {
   it('WAIT-1 composes once with the wait before the session, and plays in the tap', async () => {

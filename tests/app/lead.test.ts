@@ -1,17 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import type { Led, SessionStore, SessionView } from '../../src/app/contract.ts';
+import type { Led } from '../../src/app/contract.ts';
 import { fail } from '../../src/domain/result.ts';
 import { ms } from '../../src/domain/units.ts';
 import { settle } from '../drivers/clock.ts';
 import { ledWith, MARSH } from '../drivers/led.ts';
+import { asks, CHOICE, reopened, view } from '../drivers/own-session.ts';
 import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
 
-const CHOICE = { programmeId: 'marsh-mile', groupId: 'wren', week: 1, session: 1 };
 /** Three groups of three minutes, a minute apart. */
 const LED = ledWith([0, 1, 2]);
-
-const asks = (tab: Tab): SessionStore => tab.app.session.getState();
-const view = (tab: Tab): SessionView => asks(tab).view;
 
 async function prepared(
   led: Led = LED,
@@ -31,9 +28,6 @@ async function leading(led: Led = LED, options: TabOptions = {}): Promise<Tab> {
   await settle();
   return tab;
 }
-
-const reopened = (tab: Tab): Promise<Tab> =>
-  openTab({ database: tab.database, clock: tab.clock, lockIsFree: () => true });
 
 const stored = async (tab: Tab) => {
   const all = await tab.store.load();

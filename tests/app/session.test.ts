@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { SessionStore, SessionView } from '../../src/app/contract.ts';
 import type { Store } from '../../src/app/ports.ts';
 import { withFeeling } from '../../src/domain/log/by-hand.ts';
 import type { Feeling, LogEntry } from '../../src/domain/log/entry.ts';
@@ -7,44 +6,9 @@ import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { fail } from '../../src/domain/result.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
+import { asks, CHOICE, prepared, reopened, SHORT, TOTAL, view } from '../drivers/own-session.ts';
 import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
 import { silentPack } from '../drivers/voice.ts';
-
-const SHORT = JSON.stringify({
-  format: 'towpath-programme/1',
-  id: 'marsh-mile',
-  revision: 1,
-  title: 'A mile on the marsh',
-  language: 'en',
-  goal: { name: 'The mile', distanceM: 1600 },
-  leader: { name: 'Imogen', sign: null, seal: null },
-  groups: [{ id: 'wren', name: 'Wren', for: 'New to it' }],
-  weeks: [
-    {
-      focus: 'Begin',
-      effort: 50,
-      timesPerWeek: { min: 2, max: 3 },
-      sessions: { wren: '1 min easy walk; 3 x (30 s run, 1 min walk); 1 min easy walk' },
-    },
-  ],
-  reminders: [],
-});
-const CHOICE = { programmeId: 'marsh-mile', groupId: 'wren', week: 1, session: 1 };
-const TOTAL = 390;
-
-const asks = (tab: Tab): SessionStore => tab.app.session.getState();
-const view = (tab: Tab): SessionView => asks(tab).view;
-
-async function prepared(
-  options: TabOptions = {},
-  medium: 'sound' | 'screen' = 'sound',
-): Promise<Tab> {
-  const tab = await openTab(options);
-  await take(tab.app, SHORT);
-  await settle();
-  await asks(tab).prepare(CHOICE, medium);
-  return tab;
-}
 
 async function running(
   options: TabOptions = {},
@@ -55,10 +19,6 @@ async function running(
   await settle();
   return tab;
 }
-
-/** The same phone, opened again. */
-const reopened = (tab: Tab, options: TabOptions = {}): Promise<Tab> =>
-  openTab({ database: tab.database, clock: tab.clock, lockIsFree: () => true, ...options });
 
 describe('preparing', () => {
   it('PLAY-25 composes once for the same session and never starts sound', async () => {
