@@ -9,9 +9,7 @@ import { isOver, isUnderWay, type Session } from '../../../src/domain/session/se
 import { ms } from '../../../src/domain/units.ts';
 import { Phone } from '../../drivers/player.ts';
 import { BARE_DAY, EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
-
-/** Something that happens to a phone, by a person, by the system or by the page. */
-type Happening = readonly [name: string, happens: (phone: Phone) => void];
+import { blocks, type Happening, says, scrubs, setsClock } from './happenings.ts';
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
   { weight: 6, arbitrary: pass(fc.double({ min: 0.1, max: 90, noNaN: true })) },
@@ -27,36 +25,9 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     weight: 2,
     arbitrary: fc.boolean().map((on): Happening => [`stick ${on}`, (p) => p.stick(on)]),
   },
-  {
-    weight: 2,
-    arbitrary: fc.boolean().map(
-      (on): Happening => [
-        `block ${on}`,
-        (p) => {
-          p.blocked = on;
-        },
-      ],
-    ),
-  },
-  {
-    weight: 1,
-    arbitrary: fc
-      .integer({ min: 0, max: 2_700_000 })
-      .map((to): Happening => [`scrub ${to}`, (p) => p.scrub(to)]),
-  },
-  {
-    weight: 1,
-    arbitrary: fc.integer({ min: -60_000, max: 60_000 }).map(
-      (by): Happening => [
-        `clock ${by}`,
-        (p) => {
-          const { track } = p;
-          p.wall += by;
-          p.scrub(track);
-        },
-      ],
-    ),
-  },
+  { weight: 2, arbitrary: blocks },
+  { weight: 1, arbitrary: scrubs(0, 2_700_000) },
+  { weight: 1, arbitrary: setsClock(60_000) },
 );
 
 function pass(seconds: fc.Arbitrary<number>): fc.Arbitrary<Happening> {
@@ -64,10 +35,6 @@ function pass(seconds: fc.Arbitrary<number>): fc.Arbitrary<Happening> {
     `pass ${s.toFixed(2)}`,
     (phone) => phone.pass(Math.round(s * 1000) / 1000, 0.5),
   ]);
-}
-
-function says(type: string): Happening {
-  return [type, (phone) => phone.say(type as Parameters<Phone['say']>[0])];
 }
 
 const story = fc.array(happening, { minLength: 1, maxLength: 60 });

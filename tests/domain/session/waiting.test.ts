@@ -5,9 +5,10 @@ import { activeMs, coveredOf, doneMs } from '../../../src/domain/session/credit.
 import { SIGNS } from '../../../src/domain/session/event.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { recoveryOf } from '../../../src/domain/session/recovery.ts';
-import type { Session } from '../../../src/domain/session/session.ts';
+import { isWaiting, type Session } from '../../../src/domain/session/session.ts';
 import { Phone } from '../../drivers/player.ts';
 import { EASY_DAY, NINE_O_CLOCK, waitScoreOf } from '../../drivers/sessions.ts';
+import { blocks, type Happening, says, scrubs, setsClock } from './happenings.ts';
 
 const MINUTE = 60_000;
 
@@ -235,16 +236,12 @@ describe('a wait in the journal', () => {
   });
 });
 
-type Happening = readonly [name: string, happens: (phone: Phone) => void];
 const pass = fc
   .integer({ min: 1, max: 200 })
   .map((n): Happening => [`pass ${n / 4}`, (p) => p.pass(n / 4)]);
 const natural: fc.Arbitrary<Happening> = fc.oneof(
   { weight: 6, arbitrary: pass },
-  {
-    weight: 2,
-    arbitrary: fc.constantFrom(...SIGNS).map((sign): Happening => [sign, (p) => p.say(sign)]),
-  },
+  { weight: 2, arbitrary: fc.constantFrom(...SIGNS).map(says) },
   {
     weight: 2,
     arbitrary: fc.constantFrom<Happening>(
@@ -254,42 +251,13 @@ const natural: fc.Arbitrary<Happening> = fc.oneof(
       ['free', (p) => p.stick(false)],
     ),
   },
+  { weight: 2, arbitrary: blocks },
   {
     weight: 2,
-    arbitrary: fc.boolean().map(
-      (on): Happening => [
-        `block ${on}`,
-        (p) => {
-          p.blocked = on;
-        },
-      ],
-    ),
+    arbitrary: fc.constantFrom('button-pause', 'skip', 'back', 'hold').map(says),
   },
-  {
-    weight: 2,
-    arbitrary: fc
-      .constantFrom('button-pause', 'skip', 'back', 'hold')
-      .map((type): Happening => [type, (p) => p.say(type as 'hold')]),
-  },
-  {
-    weight: 1,
-    arbitrary: fc.integer({ min: -30_000, max: 30_000 }).map(
-      (by): Happening => [
-        `clock ${by}`,
-        (p) => {
-          const { track } = p;
-          p.wall += by;
-          p.scrub(track);
-        },
-      ],
-    ),
-  },
-  {
-    weight: 1,
-    arbitrary: fc
-      .integer({ min: -600_000, max: 390_000 })
-      .map((to): Happening => [`scrub ${to}`, (p) => p.scrub(to)]),
-  },
+  { weight: 1, arbitrary: setsClock(30_000) },
+  { weight: 1, arbitrary: scrubs(-600_000, 390_000) },
 );
 const story = fc.array(natural, { maxLength: 40 });
 const ahead = fc.integer({ min: 1, max: 540 });
@@ -300,7 +268,11 @@ describe('whatever happens before an agreed start', () => {
       fc.property(ahead, story, (seconds, happenings) => {
         const p = waiting(seconds);
         const begun = p.effects.length;
-        for (const [, happens] of happenings) happens(p);
+        for (const [, happens] of happenings) {
+          // Once it has begun, the buttons hold and go on as in every session.
+          if (!isWaiting(p.session)) break;
+          happens(p);
+        }
         const types = p.effects.slice(begun).map(({ type }) => type);
         expect(types).not.toContain('play');
         expect(types).not.toContain('rebuild');
