@@ -2,6 +2,7 @@ import type { Attendance } from '../../domain/board/attendance.ts';
 import { goesOn } from '../../domain/board/erase.ts';
 import type { Heard } from '../../domain/board/heard.ts';
 import type { BoardSetup } from '../../domain/board/setup.ts';
+import { groupedBy } from '../../domain/grouped-by.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import type { BoardChange, BoardState, BoardStore, Boards } from '../board-contract.ts';
 
@@ -43,15 +44,8 @@ interface Keyed {
 /** However they came, so that two tabs show the same. */
 const byKey = (a: Keyed, b: Keyed): number => (a.key < b.key ? -1 : 1);
 
-function byProgramme<T extends Keyed>(all: Iterable<T>): ReadonlyMap<string, readonly T[]> {
-  const lists = new Map<string, T[]>();
-  for (const each of all) {
-    const list = lists.get(each.programmeId);
-    if (list === undefined) lists.set(each.programmeId, [each]);
-    else list.push(each);
-  }
-  return lists;
-}
+const byProgramme = <T extends Keyed>(all: Iterable<T>): ReadonlyMap<string, readonly T[]> =>
+  groupedBy(all, ({ programmeId }) => programmeId);
 
 /** By programme. A list in which nothing changed stays the same object. */
 function grouped<T extends Keyed>(

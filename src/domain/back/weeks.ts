@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by.ts';
 import type { LogEntry } from '../log/entry.ts';
 import { type Day, mondayOf } from '../programme/calendar.ts';
 import { type Ms, ms } from '../units.ts';
@@ -60,13 +61,7 @@ export type LogByWeek = ReadonlyMap<Day, readonly LogEntry[]>;
 
 /** Sorts a log into weeks, without reading a plan: a long log opens at the speed of a short one. */
 export function byWeek(entries: readonly LogEntry[]): LogByWeek {
-  const weeks = new Map<Day, LogEntry[]>();
-  for (const entry of entries) {
-    const monday = mondayOf(dayOfEntry(entry));
-    const list = weeks.get(monday);
-    if (list === undefined) weeks.set(monday, [entry]);
-    else list.push(entry);
-  }
+  const weeks = groupedBy(entries, (entry) => mondayOf(dayOfEntry(entry)));
   for (const list of weeks.values()) list.sort(byStart);
   return weeks;
 }

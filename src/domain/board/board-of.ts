@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by.ts';
 import type { Board, BoardInput, GroupBoard, GroupWeek, PersonRow } from './board.ts';
 import { gapOf, isKnown } from './cells.ts';
 import { everybodyIn } from './row.ts';
@@ -66,12 +67,7 @@ const nameOf = ({ name = '', person }: PersonRow): string => `${name.toLowerCase
 
 /** People by group, each in the order of names; those without one by their id. */
 function byGroup(rows: readonly PersonRow[]): ReadonlyMap<string, readonly PersonRow[]> {
-  const groups = new Map<string, PersonRow[]>();
-  for (const row of rows) {
-    const list = groups.get(row.group);
-    if (list === undefined) groups.set(row.group, [row]);
-    else list.push(row);
-  }
+  const groups = groupedBy(rows, ({ group }) => group);
   for (const list of groups.values()) {
     const keys = new Map(list.map((row) => [row, nameOf(row)]));
     list.sort((a, b) => ((keys.get(a) ?? '') < (keys.get(b) ?? '') ? -1 : 1));

@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped-by.ts';
 import type { Segment } from '../timeline/timeline.ts';
 import { type Ms, ms } from '../units.ts';
 import type { LeadGroup, LeadPlan } from './lead-plan.ts';
@@ -26,15 +27,10 @@ export const endOfAll = ({ groups }: LeadPlan): Ms => ms(Math.max(0, ...groups.m
 
 /** Every time at which some group starts, changes or ends, in order, each once. */
 export function momentsOf({ groups }: LeadPlan): Moment[] {
-  const found = new Map<number, LeadChange[]>();
-  for (const group of groups) {
-    for (const [at, change] of changesOf(group)) {
-      const others = found.get(at);
-      if (others === undefined) found.set(at, [change]);
-      else others.push(change);
-    }
-  }
-  return [...found].sort(([a], [b]) => a - b).map(([at, changes]) => ({ at: ms(at), changes }));
+  const found = groupedBy(groups.flatMap(changesOf), ([at]) => at);
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([at, changes]) => ({ at: ms(at), changes: changes.map(([, change]) => change) }));
 }
 
 function changesOf(group: LeadGroup): [number, LeadChange][] {
