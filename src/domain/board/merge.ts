@@ -14,7 +14,11 @@ import type { BoardSetup, Forgotten } from './setup.ts';
 export const byStart = (a: HeardEntry, b: HeardEntry): number =>
   a.startedAt - b.startedAt || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 
-function mergeEntries(a: readonly HeardEntry[], b: readonly HeardEntry[]): readonly HeardEntry[] {
+/** Sessions from two sides: each id once, as it was told last. */
+export function mergeEntries(
+  a: readonly HeardEntry[],
+  b: readonly HeardEntry[],
+): readonly HeardEntry[] {
   const merged = new Map(a.map((entry) => [entry.id, entry]));
   let isChanged = false;
   for (const entry of b) {

@@ -1,4 +1,7 @@
+import { groupedBy } from '../grouped-by.ts';
 import { type Heard, type HeardEntry, isByHand, type KnownOf, type ToldOfSelf } from './heard.ts';
+import { mergeEntries } from './merge.ts';
+import { laterSaid } from './register.ts';
 
 /** One person, of one or several records: somebody who was written in by hand may have told since. */
 export interface BoardPerson {
@@ -24,26 +27,20 @@ function rootOf(person: string, all: ReadonlyMap<string, Heard>): string {
 /** Records put together by who they are, in the order in which they came. */
 export function peopleOf(heard: readonly Heard[]): readonly BoardPerson[] {
   const all = new Map(heard.map((each) => [each.person, each]));
-  const others = new Map<string, Heard[]>();
-  for (const each of all.values()) {
-    if (each.known?.same === undefined) continue;
-    const root = rootOf(each.person, all);
-    if (root === each.person) continue;
-    const list = others.get(root);
-    if (list === undefined) others.set(root, [each]);
-    else list.push(each);
-  }
-  const joined = new Set([...others.values()].flat());
-  return [...all.values()]
-    .filter((each) => !joined.has(each))
-    .map((each) => {
-      const same = others.get(each.person) ?? [];
-      return { heard: each, ids: [each.person, ...same.map(({ person }) => person)], others: same };
-    });
+  const roots = groupedBy(all.values(), (each) =>
+    each.known?.same === undefined ? each.person : rootOf(each.person, all),
+  );
+  return [...all.values()].flatMap((each): readonly BoardPerson[] => {
+    const { person } = each;
+    const others = (roots.get(person) ?? []).filter((other) => other !== each);
+    return roots.has(person)
+      ? [{ heard: each, ids: [person, ...others.map((other) => other.person)], others }]
+      : [];
+  });
 }
 
 const latest = <T extends { readonly at: number }>(list: readonly T[]): T | undefined =>
-  list.reduce<T | undefined>((best, each) => (best && best.at >= each.at ? best : each), undefined);
+  list.reduce<T | undefined>(laterSaid, undefined);
 
 /** What the person said of themselves last. */
 export const toldBy = ({ heard, others }: BoardPerson): ToldOfSelf | undefined =>
@@ -52,17 +49,8 @@ export const toldBy = ({ heard, others }: BoardPerson): ToldOfSelf | undefined =
     : latest([heard, ...others].flatMap(({ told }) => (told === undefined ? [] : [told])));
 
 /** Every session that they told of, each id once as it was told last. */
-export function toldEntries({ heard, others }: BoardPerson): readonly HeardEntry[] {
-  if (others.every(({ entries }) => entries.length === 0)) return heard.entries;
-  const byId = new Map<string, HeardEntry>();
-  for (const entry of [heard, ...others].flatMap(({ entries }) => entries)) {
-    const before = byId.get(entry.id);
-    if (before === undefined || before.toldAt < entry.toldAt) byId.set(entry.id, entry);
-  }
-  return [...byId.values()].sort(
-    (a, b) => a.startedAt - b.startedAt || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
-  );
-}
+export const toldEntries = ({ heard, others }: BoardPerson): readonly HeardEntry[] =>
+  others.reduce((told, { entries }) => mergeEntries(told, entries), heard.entries);
 
 /**
  * The leader's own words for them go before what they told. What was written of them before they
