@@ -2,10 +2,11 @@ import type { Attendance, Mark } from './attendance.ts';
 import type { Heard } from './heard.ts';
 import { mergeSetup } from './merge.ts';
 import type { BoardSetup, Forgotten } from './setup.ts';
+import { unsaid } from './written.ts';
 
 /**
- * Everybody whom one row of a board stands for: the person, and those written in by hand of whom
- * the leader said that they are the same. To forget one of them is to forget them all.
+ * The person, whom they are said to be, and those written in by hand who are said to be the same:
+ * by what was said alone, whether or not anything is here of whom they are said to be.
  */
 export function sameAs(heard: readonly Heard[], person: string): readonly string[] {
   const told = heard.find((each) => each.person === person)?.known?.same ?? person;
@@ -26,7 +27,7 @@ export function withForgotten(
   programmeId: string,
   forgotten: readonly Forgotten[],
 ): BoardSetup {
-  const none = { format: 'towpath-board/1', programmeId, expected: {}, forgotten: [] } as const;
+  const none = unsaid(programmeId);
   return mergeSetup(setup ?? none, { ...none, forgotten });
 }
 
