@@ -1,5 +1,5 @@
 import { dayIn } from '../advice/days.ts';
-import type { Day } from '../programme/calendar.ts';
+import { type Day, weekAt, weekWithin } from '../programme/calendar.ts';
 import type { BoardInput } from './board.ts';
 import { quantile } from './spread.ts';
 
@@ -11,9 +11,6 @@ export interface Calendar {
   /** The week that today lies in, within the programme, from 1. */
   readonly week: number;
 }
-
-const within = (week: number, weeks: number): number =>
-  Math.min(Math.max(1, weeks), Math.max(1, week));
 
 /**
  * Without dates the week is the one that most have reached: the middle of the people's latest
@@ -32,8 +29,8 @@ export function calendarOf(input: BoardInput): Calendar {
   const { programme } = input;
   const weeks = programme.weeks.length;
   const [today = 0, start] = [dayIn(input.today), dayIn(programme.startDate)];
-  if (start === undefined) return { today, week: within(weekReached(input), weeks) };
-  return { today, start, week: within(Math.floor((today - start) / 7) + 1, weeks) };
+  if (start === undefined) return { today, week: weekWithin(weekReached(input), weeks) };
+  return { today, start, week: weekWithin(weekAt(start, today), weeks) };
 }
 
 /** Monday of a week, from 1, where weeks have dates. */

@@ -1,4 +1,5 @@
 import { SESSION_MAX } from '../programme/bounds.ts';
+import { weekAt } from '../programme/calendar.ts';
 import { dayOf, isMonday } from '../programme/dates.ts';
 import type { Plan } from '../programme/plan.ts';
 import type { Goal, Group } from '../programme/programme.ts';
@@ -121,5 +122,5 @@ export function checkWish(wish: Wish): readonly WishProblem[] {
 export function weeksUntil(startDate: string, eventDate: string): number | undefined {
   const [start, event] = [dayOf(startDate), dayOf(eventDate)];
   if (start === undefined || event === undefined || event < start) return undefined;
-  return Math.floor((event - start) / 7) + 1;
+  return weekAt(start, event);
 }

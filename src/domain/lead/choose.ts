@@ -1,4 +1,5 @@
-import { dayOf } from '../programme/dates.ts';
+import { dayIn } from '../advice/days.ts';
+import { weekAt, weekWithin } from '../programme/calendar.ts';
 import type { SessionPlan } from '../programme/programme.ts';
 import { type Outline, sessionsIn } from '../review/outline.ts';
 import { layOut } from '../timeline/lay-out.ts';
@@ -30,10 +31,9 @@ export const APART = ms(30_000);
 
 /** The week that a date lies in, from 1; before the first week it is the first, after the last the last. */
 export function weekOn({ startDate, weeks }: Outline, today: string): number {
-  const first = startDate === undefined ? undefined : dayOf(startDate);
-  const day = dayOf(today);
+  const [first, day] = [dayIn(startDate), dayIn(today)];
   if (first === undefined || day === undefined) return 1;
-  return Math.min(Math.max(1, weeks.length), Math.max(1, Math.floor((day - first) / 7) + 1));
+  return weekWithin(weekAt(first, day), weeks.length);
 }
 
 /** How many sessions a week has, whatever the group: where one plan stands for all, as often as it is done. */

@@ -20,6 +20,13 @@ export const weekdayOf = (day: Day): number => day - mondayOf(day) + 1;
 export const dayAt = (utc: number, offsetMinutes: number): Day =>
   Math.floor((utc + offsetMinutes * 60_000) / DAY_MS);
 
+/** The week that a day lies in when the first begins on a day, from 1; below 1 before that. */
+export const weekAt = (start: Day, day: Day): number => Math.floor((day - start) / 7) + 1;
+
+/** The week of a programme of some weeks that is nearest to a week. */
+export const weekWithin = (week: number, weeks: number): number =>
+  Math.min(Math.max(1, weeks), Math.max(1, week));
+
 /** A day as an ISO 8601 calendar date. */
 export const isoDate = (day: Day): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
