@@ -1,28 +1,21 @@
 import { calledOf } from '../../copy/board.ts';
 import { boardFileName, boardsWords } from '../../copy/board-files.ts';
 import { boardExport } from '../../domain/board/board-export.ts';
-import {
-  type AllBoards,
-  type OpenedBoards,
-  readBoards,
-  writeBoards,
-} from '../../domain/board/file.ts';
-import { type Digests, everyKey, mergeBoards } from '../../domain/board/file-merge.ts';
+import { type OpenedBoards, readBoards, writeBoards } from '../../domain/board/file.ts';
+import { everyKey, mergeBoards } from '../../domain/board/file-merge.ts';
 import { previewOf } from '../../domain/board/file-preview.ts';
 import { boardTable } from '../../domain/board/table.ts';
 import { isLongEnough } from '../../domain/exchange/passphrase.ts';
-import { fail, ok, type Result } from '../../domain/result.ts';
-import type { BoardProblem, BoardState, Boards } from '../board-contract.ts';
+import { fail, ok } from '../../domain/result.ts';
+import type { BoardState } from '../board-contract.ts';
 import type { BoardNeeds, Desk } from './desk.ts';
+import { writeWithDigests } from './with-digests.ts';
 
 /** What leaves the device, and what comes back from a file. */
 export type Saving = Pick<BoardState, 'save' | 'saveLocked' | 'openLocked' | 'takeIn'>;
 
 /** Longest file that is looked at, in bytes: twice what the vault opens in characters. */
 const FILE_MAX_BYTES = 128 * 1024 * 1024;
-/** Another tab may write between two looks; nobody writes that often. */
-const TRIES = 5;
-
 export function createSaving(
   desk: Desk,
   { ports, share }: Pick<BoardNeeds, 'ports' | 'share'>,
@@ -50,13 +43,6 @@ export function createSaving(
     return ok(undefined);
   }
 
-  /** What taking in would do, computed from what lies there; digests of all that it looks at. */
-  async function digestsFor(
-    ...boards: readonly AllBoards[]
-  ): Promise<Result<Digests, BoardProblem>> {
-    return desk.digestsOf(everyKey(...boards));
-  }
-
   return {
     save,
     async saveLocked(passphrase) {
@@ -79,7 +65,7 @@ export function createSaving(
         return fail({ code: boards.error === 'newer' ? 'backup-newer' : 'backup-damaged' });
       const read = await desk.read();
       if (!read.ok) return read;
-      const digests = await digestsFor(read.value, boards.value);
+      const digests = await desk.digestsOf(everyKey(read.value, boards.value));
       if (!digests.ok) return digests;
       opened = boards.value;
       const titles = new Map(state().programmes.map(({ id, title }) => [id, title]));
@@ -88,23 +74,13 @@ export function createSaving(
     async takeIn() {
       if (opened === undefined) return ok(undefined);
       const given = opened;
-      let here: Boards = { heard: [], days: [], setups: [] };
-      for (let tries = 0; tries < TRIES; tries++) {
-        const digests = await digestsFor(here, given);
-        if (!digests.ok) return digests;
-        let isWhole = false;
-        const done = await desk.write((found) => {
-          here = found;
-          isWhole = everyKey(found).every((key) => digests.value.has(key));
-          return isWhole ? mergeBoards(found, given, digests.value) : {};
-        });
-        if (!done.ok) return done;
-        if (isWhole) {
-          opened = undefined;
-          return done;
-        }
-      }
-      return fail({ code: 'not-ours', detail: 'people change too fast' });
+      const done = await writeWithDigests(
+        desk,
+        (here) => everyKey(here, given),
+        (here, digests) => mergeBoards(here, given, digests),
+      );
+      if (done.ok) opened = undefined;
+      return done;
     },
   };
 }

@@ -1,5 +1,5 @@
 import { attendanceKey } from '../../domain/board/attendance.ts';
-import { everyIdOf, forgetPerson } from '../../domain/board/erase-person.ts';
+import { forgetPerson, keysToForget } from '../../domain/board/erase-person.ts';
 import { HAND, type Heard, heardKey, isByHand } from '../../domain/board/heard.ts';
 import type { BoardSetup } from '../../domain/board/setup.ts';
 import {
@@ -12,8 +12,9 @@ import {
   withKeep,
 } from '../../domain/board/written.ts';
 import { fail, ok } from '../../domain/result.ts';
-import type { BoardState, Boards } from '../board-contract.ts';
+import type { BoardState } from '../board-contract.ts';
 import type { Desk, Done } from './desk.ts';
+import { writeWithDigests } from './with-digests.ts';
 
 /** What a leader may write and take out. */
 export type Writing = Pick<
@@ -24,9 +25,6 @@ export type Writing = Pick<
 /** The id of somebody who told; of one who was written in by hand, of whom they were said to be. */
 const toldId = (heard: Heard): string | undefined =>
   isByHand(heard) ? heard.known?.same : heard.person;
-
-/** Another tab may write between two looks; nobody writes that often. */
-const TRIES = 5;
 
 export function createWriting(desk: Desk, newId: () => string): Writing {
   const { now } = desk;
@@ -51,24 +49,12 @@ export function createWriting(desk: Desk, newId: () => string): Writing {
     );
   }
 
-  async function forget(programmeId: string, person: string): Done {
-    let known: Pick<Boards, 'heard'> = { heard: [] };
-    for (let tries = 0; tries < TRIES; tries++) {
-      const ids = everyIdOf(known, programmeId, person);
-      const digests = await desk.digestsOf(ids.map((id) => heardKey(programmeId, id)));
-      if (!digests.ok) return digests;
-      let isWhole = false;
-      const done = await desk.write((here) => {
-        known = here;
-        const asked = { programmeId, person, now: now(), digests: digests.value };
-        const { change } = forgetPerson(here, asked);
-        isWhole = change !== undefined;
-        return change ?? {};
-      });
-      if (!done.ok || isWhole) return done;
-    }
-    return fail({ code: 'not-ours', detail: 'people change too fast' });
-  }
+  const forget: Writing['forget'] = (programmeId, person) =>
+    writeWithDigests(
+      desk,
+      (here) => keysToForget(here, programmeId, person),
+      (here, digests) => forgetPerson(here, { programmeId, person, now: now(), digests }),
+    );
 
   return {
     async addPerson(programmeId, { name, group }) {
