@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { BoardFilePreview } from '../../app/board-contract.ts';
 import { boardProblem, previewLines, keep as words } from '../../copy/keep.ts';
 import { Passphrase } from '../parts/Passphrase.tsx';
 import { PickFile } from '../parts/PickFile.tsx';
+import { TakeIn } from '../parts/TakeIn.tsx';
 import { useBoardStore } from './board-context.tsx';
 import { KeepSaid } from './KeepSaid.tsx';
 
@@ -49,42 +50,17 @@ export function KeepOpen() {
         />
       )}
       {preview !== undefined && (
-        <Preview preview={preview} onTake={() => void take()} onLeave={() => begin()} />
+        <TakeIn
+          words={words}
+          isNews={preview.newPeople > 0 || preview.newSessions > 0}
+          onTake={() => void take()}
+          onLeave={() => begin()}
+        >
+          {previewLines(preview).map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </TakeIn>
       )}
     </section>
-  );
-}
-
-interface PreviewProps {
-  readonly preview: BoardFilePreview;
-  readonly onTake: () => void;
-  readonly onLeave: () => void;
-}
-
-function Preview({ preview, onTake, onLeave }: PreviewProps) {
-  const title = useRef<HTMLHeadingElement>(null);
-  // What was chosen is read before what can be done with it.
-  useEffect(() => title.current?.focus(), []);
-  const isNews = preview.newPeople > 0 || preview.newSessions > 0;
-  return (
-    <>
-      <h3 ref={title} tabIndex={-1}>
-        {words.previewTitle}
-      </h3>
-      {previewLines(preview).map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-      {!isNews && <p>{words.nothingNew}</p>}
-      <div className="row">
-        {isNews && (
-          <button type="button" className="button primary" onClick={onTake}>
-            {words.take}
-          </button>
-        )}
-        <button type="button" className="button" onClick={onLeave}>
-          {words.leave}
-        </button>
-      </div>
-    </>
   );
 }

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { RestorePreview } from '../../app/records-contract.ts';
 import {
   aboutFile,
@@ -10,6 +10,7 @@ import {
 } from '../../copy/records.ts';
 import { useApp } from '../app-context.tsx';
 import { PickFile } from './PickFile.tsx';
+import { TakeIn } from './TakeIn.tsx';
 import { localDate } from './today.ts';
 
 type Step =
@@ -81,15 +82,9 @@ interface PreviewProps {
 const dayOf = (at: number): string => localDate(new Date(at));
 
 function Preview({ preview, onTake, onLeave }: PreviewProps) {
-  const title = useRef<HTMLHeadingElement>(null);
-  // What was chosen is read before what can be done with it.
-  useEffect(() => title.current?.focus(), []);
   const isNews = preview.report.some(({ added, changed }) => added + changed > 0);
   return (
-    <>
-      <h3 ref={title} tabIndex={-1}>
-        {words.previewTitle}
-      </h3>
+    <TakeIn words={words} isNews={isNews} onTake={onTake} onLeave={onLeave}>
       {aboutFile(preview, dayOf).map((line) => (
         <p key={line}>{line}</p>
       ))}
@@ -102,18 +97,7 @@ function Preview({ preview, onTake, onLeave }: PreviewProps) {
         ))}
       </dl>
       <NotTaken preview={preview} />
-      {!isNews && <p>{words.nothingNew}</p>}
-      <div className="row">
-        {isNews && (
-          <button type="button" className="button primary" onClick={onTake}>
-            {words.take}
-          </button>
-        )}
-        <button type="button" className="button" onClick={onLeave}>
-          {words.leave}
-        </button>
-      </div>
-    </>
+    </TakeIn>
   );
 }
 
