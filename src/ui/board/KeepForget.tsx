@@ -3,12 +3,12 @@ import { calledOf } from '../../copy/board.ts';
 import { personPage } from '../../copy/board-page.ts';
 import { keep as words } from '../../copy/keep.ts';
 import type { BoardInput } from '../../domain/board/board.ts';
-import { Dialog } from '../parts/Dialog.tsx';
 import { LineField } from '../workshop/fields.tsx';
 import { useBoardStore } from './board-context.tsx';
+import { ForgetQuestion } from './ForgetQuestion.tsx';
 import { KeepSaid } from './KeepSaid.tsx';
 import { useJob } from './keep-job.ts';
-import { type Listed, listedBy, matching, tickedAs } from './list-people.ts';
+import { type Listed, listedBy, matching } from './list-people.ts';
 
 /** As many as are shown without a name to look for. */
 const SHOWN = 8;
@@ -57,7 +57,7 @@ export function KeepForget({ input }: { input: BoardInput }) {
         </>
       )}
       {asked !== undefined && (
-        <Question
+        <ForgetQuestion
           who={asked}
           input={input}
           onYes={() => void forget(asked)}
@@ -65,39 +65,5 @@ export function KeepForget({ input }: { input: BoardInput }) {
         />
       )}
     </section>
-  );
-}
-
-interface QuestionProps {
-  readonly who: Listed;
-  readonly input: BoardInput;
-  readonly onYes: () => void;
-  readonly onNo: () => void;
-}
-
-/** What goes, counted, and that it cannot be taken back. */
-function Question({ who, input, onYes, onNo }: QuestionProps) {
-  const told = input.heard.filter(({ person }) => who.ids.includes(person));
-  const entries = told.flatMap((each) => each.entries);
-  const days = input.days.filter((day) => tickedAs(who, day).length > 0).length;
-  const notes = entries.filter(({ note }) => note !== undefined).length;
-  const title = personPage.forgetTitle(calledOf(who));
-  return (
-    <Dialog name={title} className="sheet" onLeave={onNo}>
-      <div className="stack">
-        <h1 tabIndex={-1}>{title}</h1>
-        {personPage.forgetWhat(entries.length, days, notes).map((line) => (
-          <p key={line}>{line}</p>
-        ))}
-        <div className="pair">
-          <button type="button" className="button" onClick={onYes}>
-            {personPage.forgetYes}
-          </button>
-          <button type="button" className="button primary" onClick={onNo}>
-            {personPage.forgetNo}
-          </button>
-        </div>
-      </div>
-    </Dialog>
   );
 }

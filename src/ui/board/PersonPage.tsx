@@ -43,7 +43,7 @@ export function PersonPage() {
       <PersonWeeks programme={programme} row={row} />
       <PersonOwn key={`${row.name} ${row.group}`} input={input} row={row} />
       <PersonSame input={input} row={row} people={board.people} />
-      <PersonForget input={input} row={row} />
+      <PersonForget input={input} person={person} />
     </Screen>
   );
 }
