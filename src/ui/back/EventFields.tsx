@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { event } from '../../copy/event.ts';
+import { Pick } from '../parts/Pick.tsx';
 import type { Given } from './reckon.ts';
 
 /** Paces in steps of a quarter of a minute, seconds for a kilometre. */
@@ -35,36 +36,21 @@ export function OwnPaces({ given, onChange, runs }: FieldsProps & { readonly run
   );
 }
 
-function Pace({
-  name,
-  paces,
-  value,
-  onChange,
-}: {
-  name: string;
-  paces: readonly number[];
-  value: number;
-  onChange: (pace: number) => void;
-}) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{name}</label>
-      <select
-        id={id}
-        className="line figures"
-        value={value}
-        onChange={({ target }) => onChange(Number(target.value))}
-      >
-        {paces.map((pace) => (
-          <option key={pace} value={pace}>
-            {event.pace(pace)}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
+interface PaceProps {
+  readonly name: string;
+  readonly paces: readonly number[];
+  readonly value: number;
+  readonly onChange: (pace: number) => void;
 }
+
+const Pace = ({ name, paces, value, onChange }: PaceProps) => (
+  <Pick
+    name={name}
+    value={String(value)}
+    options={paces.map((pace) => [String(pace), event.pace(pace)])}
+    onChange={(pace) => onChange(Number(pace))}
+  />
+);
 
 export function Trial({ given, onChange }: FieldsProps) {
   const id = useId();

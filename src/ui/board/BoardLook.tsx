@@ -4,6 +4,7 @@ import { weekDates } from '../../copy/week-dates.ts';
 import type { Board } from '../../domain/board/board.ts';
 import { dayOf } from '../../domain/programme/dates.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
+import { Pick } from '../parts/Pick.tsx';
 import { type Look, SHOWS, SORTS } from './board-rows.ts';
 
 interface LookProps {
@@ -57,8 +58,10 @@ export function BoardLook({ programme, board, look, onChange }: LookProps) {
   );
 }
 
-interface WeekProps extends Pick<LookProps, 'programme' | 'onChange'> {
+interface WeekProps {
+  readonly programme: Programme;
   readonly week: number;
+  readonly onChange: LookProps['onChange'];
 }
 
 function WeekPick({ programme, week, onChange }: WeekProps) {
@@ -94,35 +97,6 @@ function WeekPick({ programme, week, onChange }: WeekProps) {
       >
         →
       </button>
-    </div>
-  );
-}
-
-interface PickProps<T extends string> {
-  readonly name: string;
-  readonly value: T;
-  readonly options: readonly (readonly [T, string])[];
-  readonly onChange: (value: T) => void;
-}
-
-/** One of several, where a row of radio buttons would fill a phone. */
-export function Pick<T extends string>({ name, value, options, onChange }: PickProps<T>) {
-  const id = useId();
-  return (
-    <div className="field">
-      <label htmlFor={id}>{name}</label>
-      <select
-        id={id}
-        className="line"
-        value={value}
-        onChange={(event) => onChange(event.target.value as T)}
-      >
-        {options.map(([each, said]) => (
-          <option key={each} value={each}>
-            {said}
-          </option>
-        ))}
-      </select>
     </div>
   );
 }

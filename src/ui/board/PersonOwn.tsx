@@ -4,7 +4,7 @@ import { personPage as words } from '../../copy/board-page.ts';
 import type { BoardInput, PersonRow } from '../../domain/board/board.ts';
 import { type Heard, isByHand } from '../../domain/board/heard.ts';
 import type { Result } from '../../domain/result.ts';
-import { Pick } from './BoardLook.tsx';
+import { Pick } from '../parts/Pick.tsx';
 import { useBoardStore } from './board-context.tsx';
 
 interface PartProps {
