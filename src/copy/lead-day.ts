@@ -87,6 +87,8 @@ export const leading = {
   /** What a hold waits with: "then RUN, 0:48 left of it". */
   heldAt: (activity: string, time: string): string =>
     `then ${activity.toUpperCase()}, ${time} left of it`,
+  first: (activity: string, length: string): string => `${activity.toUpperCase()} ${length}`,
+  after: (time: string): string => `after ${time}`,
   startsLater: (time: string): string => `starts ${time} after you go on`,
   next: (time: string, what: string, length: string): string =>
     `${time} left, then ${what.toUpperCase()} ${length}`,

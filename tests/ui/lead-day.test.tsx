@@ -225,6 +225,19 @@ describe('all groups side by side', () => {
     expect(wren.getByText(leading.done)).toBeDefined();
   });
 
+  it('DAY-8 while a start is waited for, it says what every group begins with, and who later', async () => {
+    open('lead-wait');
+    await screen.findByRole('heading', { level: 1 });
+    expect(screen.getByText(leading.groups)).toBeDefined();
+    // From the demo's plans by hand: five minutes of easy walk for all, two minutes apart.
+    expect(screen.getAllByRole('listitem').map((item) => item.textContent)).toEqual([
+      '1 WrenEASY WALK 5:00',
+      '2 DunlinEASY WALK 5:00 after 2:00',
+      '3 CurlewEASY WALK 5:00 after 4:00',
+      '4 SwiftEASY WALK 5:00 after 6:00',
+    ]);
+  });
+
   it('DAY-8 follows from second to second', async () => {
     const app = open('lead-go');
     await screen.findByText('1:52 left, then WALK 1:00');

@@ -16,6 +16,7 @@ import { leadDayAt } from '../workshop/addresses.ts';
 import { GroupBlock } from './GroupBlock.tsx';
 import type { Standing } from './group-moment.ts';
 import { LeadControls } from './LeadControls.tsx';
+import { LeadFirsts } from './LeadFirsts.tsx';
 import { LeadOver } from './LeadOver.tsx';
 import { LeadStrips } from './LeadStrips.tsx';
 import { LeadWrong } from './LeadWrong.tsx';
@@ -31,7 +32,7 @@ export function Leading() {
   if (isWaiting(state))
     return (
       <div className="outdoors">
-        <AgreedStartWait />
+        <AgreedStartWait who={words.groups} first={<LeadFirsts led={led} />} />
       </div>
     );
   return (

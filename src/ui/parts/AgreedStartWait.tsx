@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
 import { agreedStart as words } from '../../copy/agreed-start.ts';
 import { running } from '../../copy/running.ts';
@@ -8,8 +8,15 @@ import { useApp, useSession } from '../app-context.tsx';
 import { Notices } from './Notices.tsx';
 import { PressLong } from './PressLong.tsx';
 
+interface WaitProps {
+  /** Who waits, where it is not the group of this phone. */
+  readonly who?: string | undefined;
+  /** What comes first, where it is not one activity. */
+  readonly first?: ReactNode;
+}
+
 /** The wait for a start that was agreed ahead: when, in how long, what comes first. */
-export function AgreedStartWait() {
+export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
   const state = useSession((s) => s.view.state);
   const silent = state === 'waiting-silent';
   const time = useStartTime();
@@ -24,11 +31,11 @@ export function AgreedStartWait() {
       <p role="status" className="for-readers">
         {silent ? title : ''}
       </p>
-      <Whose />
+      <Whose who={who} />
       <section className="run-now">
         <h1 className="run-word trouble">{title}</h1>
         {!missed && <Countdown />}
-        <First />
+        {first}
         {silent && (
           <p className="run-standing">{missed ? words.missedBody : words.silentBody(time)}</p>
         )}
@@ -52,13 +59,13 @@ function useStartTime(): string {
   return timeOfDay(at, clock.zoneTime(at).offsetMinutes);
 }
 
-function Whose() {
+function Whose({ who }: Pick<WaitProps, 'who'>) {
   const programme = useSession((s) => s.view.programmeTitle);
   const group = useSession((s) => s.view.groupName);
   return (
     <header className="run-where">
       <p>{programme}</p>
-      <p>{group}</p>
+      <p>{who ?? group}</p>
     </header>
   );
 }

@@ -50,6 +50,14 @@ export const LEAD_STATES: Readonly<Record<string, GalleryState>> = {
       },
     },
   },
+  'lead-wait': lead(
+    leadViewAt(LED, 0, {
+      state: 'waiting',
+      caption: 'Two minutes to go.',
+      offers: { ...NOTHING_OFFERED, goOn: true },
+      wait: { startsAt: SATURDAY + 130_000, left: ms(130_000) },
+    }),
+  ),
   'lead-start': lead(leadViewAt(LED, 4000)),
   'lead-go': lead(sideBySide),
   'lead-silent': lead({ ...sideBySide, medium: 'screen' }),

@@ -1,6 +1,7 @@
 /** Every screen in every state that a person can meet, with made-up data. */
 import type { SessionView } from '../../../src/app/contract.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../../src/app/session/idle-view.ts';
+import { agreedStart } from '../../../src/copy/agreed-start.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { DEMO, type FakeOptions, SETTINGS, viewAt } from '../fake-app.ts';
@@ -143,6 +144,16 @@ const check = {
   purpose: 'pocket-check' as const,
   caption: 'Still here.',
 };
+const waits = (state: SessionView['state'], left = 130_000): GalleryState =>
+  run(
+    viewAt(CURLEW, 0, {
+      state,
+      caption: state === 'waiting' ? 'Two minutes to go.' : '',
+      offers: { ...NOTHING_OFFERED, goOn: true },
+      wait: { startsAt: at + left, left: ms(left) },
+    }),
+    { now: at },
+  );
 const session = `/p/${ID}/1/1`;
 const ready = { chosen, settings: read };
 
@@ -190,6 +201,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     options: { chosen, settings: { ...SETTINGS, cautionsReadOn: '2027-03-01' } },
   },
   'before-ready': { path: session, options: ready },
+  'before-together': { path: session, options: { ...ready, now: at }, press: agreedStart.open },
   'before-swift-week-3': { path: `/p/${ID}/3/2`, options: { ...ready, chosen: { [ID]: 'swift' } } },
   'before-coming': {
     path: session,
@@ -259,6 +271,26 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
   'watch-harder': run({ ...viewAt(CURLEW, 541_000), ...screen }, watch),
   'watch-easier': run({ ...viewAt(CURLEW, 481_000), ...screen }, watch),
   'watch-holding': run({ ...held('holding'), ...screen }, watch),
+  'wait-go': waits('waiting'),
+  'wait-silent': waits('waiting-silent'),
+  'wait-missed': waits('waiting-silent', 0),
+  'wait-cut-off': {
+    path: '/',
+    options: {
+      chosen,
+      now: at,
+      session: {
+        unfinished: {
+          choice: CURLEW,
+          position: ms(0),
+          total: ms(1_860_000),
+          startedAt: at + 240_000,
+          lastSeenAt: at,
+          offer: 'wait',
+        },
+      },
+    },
+  },
   'felt-new': { path: '/felt/e3', options: { chosen, entries: ENTRIES } },
   'felt-answered': { path: '/felt/e2', options: { chosen, entries: ENTRIES } },
   'felt-warning': { path: '/felt/e1', options: { chosen, entries: ENTRIES } },
