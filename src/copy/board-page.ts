@@ -22,7 +22,7 @@ export const boards = {
 
 export const boardPage = {
   sub: (week: number, weeks: number): string => `The board, week ${week} of ${weeks}`,
-  back: 'All boards',
+  back: 'Bring answers in, all boards',
   noReply: 'No reply yet',
 
   pages: 'Pages of this board',
@@ -30,7 +30,6 @@ export const boardPage = {
   next: 'Next week',
   list: 'Who came',
   keep: 'Keep and hand over',
-  bringIn: 'Bring answers in',
   goes: (date: string): string => `People and what they told go from this phone on ${date}.`,
   stays: 'People and what they told stay on this phone until you let them go.',
   goesLink: 'Keep them, or let them go',
@@ -57,6 +56,9 @@ export const boardPage = {
     gap: 'Felt hardest against what was meant first',
   },
   search: 'Find by name',
+  everyone: (n: number): string => `All ${n}`,
+  /** What a folded choice of people says: "Which people: All 32 · By name". */
+  chosen: (parts: readonly string[]): string => `Which people: ${parts.join(' · ')}`,
   found: (n: number, of: number): string =>
     n === of ? many(n, 'person', 'people') : `${n} of ${many(of, 'person', 'people')}`,
   foundNone: 'Nobody here fits. Change the name, the group or who is shown.',

@@ -118,6 +118,7 @@ describe('the board', () => {
     await screen.findByRole('heading', { level: 1 });
     const all = BOARD.people.length;
     await waitFor(() => expect(names()).toHaveLength(all));
+    expect(screen.getByText(words.chosen([words.everyone(all), words.sorts.name]))).toBeDefined();
     await user.type(screen.getByLabelText(words.search), 'JORY');
     await waitFor(() => expect(names()).toEqual(['Jory']));
     expect(screen.getByText(words.found(1, all))).toBeDefined();
@@ -141,6 +142,9 @@ describe('the board', () => {
     });
     await choose(words.sort, words.sorts.due);
     await waitFor(() => expect(names()[0]).toBe('Jory'));
+    expect(
+      screen.getByText(words.chosen(['Curlew', words.shows.all, words.sorts.due])),
+    ).toBeDefined();
     expect(Object.values(words.sorts).join()).not.toMatch(/felt effort|rating/i);
   });
 

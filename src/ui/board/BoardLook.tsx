@@ -6,6 +6,7 @@ import { dayOf } from '../../domain/programme/dates.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { Pick } from '../parts/Pick.tsx';
 import { type Look, SHOWS, SORTS } from './board-rows.ts';
+import { useWide } from './use-wide.ts';
 
 interface LookProps {
   readonly programme: Programme;
@@ -14,13 +15,44 @@ interface LookProps {
   readonly onChange: (part: Partial<Look>) => void;
 }
 
-/** Which week is looked at, which people, in what order. */
-export function BoardLook({ programme, board, look, onChange }: LookProps) {
-  const id = useId();
+/** Which week is looked at, which people, in what order. On a phone what is seldom changed is folded. */
+export function BoardLook(props: LookProps) {
+  const { programme, look, onChange } = props;
+  const isWide = useWide();
   return (
     // biome-ignore lint/a11y/useSemanticElements: browsers of two years ago do not know the element
     <div role="search" className="board-look" aria-label={words.look}>
       <WeekPick programme={programme} week={look.week} onChange={onChange} />
+      {isWide ? (
+        <WhichPeople {...props} />
+      ) : (
+        <details className="board-folded">
+          <summary>{words.chosen(chosenIn(props))}</summary>
+          <div className="board-look">
+            <WhichPeople {...props} />
+          </div>
+        </details>
+      )}
+    </div>
+  );
+}
+
+function chosenIn({ board, look }: LookProps): readonly string[] {
+  const group = board.groups.find(({ id }) => id === look.group)?.name ?? '';
+  const search = look.search.trim();
+  const isAll = look.show === 'all' && group === '' && search === '';
+  return [
+    group,
+    isAll ? words.everyone(board.people.length) : words.shows[look.show],
+    search === '' ? '' : `“${search}”`,
+    words.sorts[look.sort],
+  ].filter((part) => part !== '');
+}
+
+function WhichPeople({ board, look, onChange }: LookProps) {
+  const id = useId();
+  return (
+    <>
       <Pick
         name={words.group}
         value={look.group}
@@ -54,7 +86,7 @@ export function BoardLook({ programme, board, look, onChange }: LookProps) {
           onChange={(event) => onChange({ search: event.target.value })}
         />
       </div>
-    </div>
+    </>
   );
 }
 

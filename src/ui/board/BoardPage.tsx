@@ -48,21 +48,10 @@ export function BoardPage() {
 function Ways({ programmeId, due }: { programmeId: string; due: number }) {
   return (
     <nav className="board-ways" aria-label={words.pages}>
-      <Link href={boardsAt} className="button">
-        {words.bringIn}
-      </Link>
-      <Link href={boardPageAt(programmeId, 'words')} className="button">
-        {words.words(due)}
-      </Link>
-      <Link href={boardPageAt(programmeId, 'next')} className="button">
-        {words.next}
-      </Link>
-      <Link href={boardPageAt(programmeId, 'list')} className="button">
-        {words.list}
-      </Link>
-      <Link href={boardPageAt(programmeId, 'keep')} className="button">
-        {words.keep}
-      </Link>
+      <Link href={boardPageAt(programmeId, 'words')}>{words.words(due)}</Link>
+      <Link href={boardPageAt(programmeId, 'next')}>{words.next}</Link>
+      <Link href={boardPageAt(programmeId, 'list')}>{words.list}</Link>
+      <Link href={boardPageAt(programmeId, 'keep')}>{words.keep}</Link>
     </nav>
   );
 }
@@ -98,13 +87,12 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
   const sections = useMemo(() => sectionsOf(board, due, look), [board, due, look]);
   const isWide = useWide();
   const found = sections.reduce((sum, { rows }) => sum + rows.length, 0);
+  // How many are on the board stands in the folded choice of people already.
+  const isSaid = !isWide && found === board.people.length;
   return (
     <>
-      <details open={isWide}>
-        <summary>{words.legend}</summary>
-        <Legend />
-      </details>
-      <p role="status">
+      {isWide && <Marks />}
+      <p role="status" className={isSaid ? 'for-readers' : undefined}>
         {words.found(found, board.people.length)}
         {found === 0 && `. ${words.foundNone}`}
       </p>
@@ -119,9 +107,21 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
       ) : (
         <BoardList programmeId={programmeId} sections={sections} due={due} week={look.week} />
       )}
+      {/* Every line of a phone's list says its marks in words. */}
+      {!isWide && <Marks />}
     </>
   );
 });
+
+function Marks() {
+  const isWide = useWide();
+  return (
+    <details open={isWide}>
+      <summary>{words.legend}</summary>
+      <Legend />
+    </details>
+  );
+}
 
 /** From a person's page back to their line, and not to the top of a long list. */
 function useWayBack(programmeId: string): void {
