@@ -7,7 +7,7 @@ import { cueOf } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
 
 /** Seconds before a boundary at which a short tone is heard; only the last when it is short before. */
-const COUNTDOWN = [3, 2, 1];
+export const COUNTDOWN: readonly number[] = [3, 2, 1];
 
 /** From the boundary to its words: the long tone is over. */
 const WORDS_AFTER = 700;
@@ -35,17 +35,33 @@ export function toneInto(before: Segment, after: Segment | undefined): ClipId {
   return change > 0 ? TONE.harder : change < 0 ? TONE.easier : TONE.same;
 }
 
+/** What of a countdown may differ from place to place. */
+interface CountdownParts {
+  readonly segment: number;
+  /** Seconds before it at which a short tone is heard, falling. */
+  readonly counted?: readonly number[];
+  /** The long tone at its end; left out: that is another cue's. */
+  readonly long?: ClipId;
+}
+
+/** Short tones before a time, and the long one at it. */
+export function countdownTo(
+  at: Ms,
+  { segment, counted = COUNTDOWN, long }: CountdownParts,
+  lengths: ClipLengths,
+): Cue {
+  const short = counted.map((s): PlacedClip => ({ at: ms(at - s * 1000), clip: TONE.short }));
+  const clips = long === undefined ? short : [...short, { at, clip: long }];
+  return cueOf({ kind: 'countdown', segment }, clips, counted.join(', '), lengths);
+}
+
 /** The tones of every boundary, the end of the session included: 3, 2, 1 and the long one. */
 export function countdowns(timeline: Timeline, lengths: ClipLengths): Cue[] {
   const { segments } = timeline;
   return segments.map((before, i) => {
     const after = segments[i + 1];
     const counted = isShort(before) ? COUNTDOWN.slice(-1) : COUNTDOWN;
-    const short = counted.map(
-      (seconds): PlacedClip => ({ at: ms(before.end - seconds * 1000), clip: TONE.short }),
-    );
-    const long = { at: before.end, clip: toneInto(before, after) };
-    const about = { kind: 'countdown', segment: after === undefined ? i : i + 1 } as const;
-    return cueOf(about, [...short, long], counted.join(', '), lengths);
+    const segment = after === undefined ? i : i + 1;
+    return countdownTo(before.end, { segment, counted, long: toneInto(before, after) }, lengths);
   });
 }

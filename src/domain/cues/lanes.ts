@@ -1,6 +1,7 @@
 import { DEFAULT_EFFORT } from '../programme/plan.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { ms } from '../units.ts';
+import { countdownTo } from './boundary.ts';
 import type { ClipLengths, Cue, CueKind, CuePlan } from './cue.ts';
 import { captionOf, type Phrase, SAY, TONE } from './phrases.ts';
 import { type CueOptions, planCues } from './plan-cues.ts';
@@ -56,7 +57,7 @@ export function planPocketCheck(lengths: ClipLengths): CuePlan {
     cues: [
       toneAndWords('start', TONE.wake, SAY.checkStart, 0, 1500, lengths),
       ...CHECK_WORDS_AT.map((at) => say('reminder', SAY.checkStill, at, lengths)),
-      countIn(CHECK, lengths),
+      countdownTo(CHECK, { segment: 0, long: TONE.easier }, lengths),
       say('finish', SAY.checkEnd, CHECK + 700, lengths),
     ],
     total: CHECK,
@@ -82,10 +83,4 @@ function toneAndWords(
 ): Cue {
   const clips = [{ at: ms(at), clip: tone }, ...placeClips(phrase, ms(at + wordsAfter), lengths)];
   return cueOf({ kind, segment: 0 }, clips, captionOf(phrase), lengths);
-}
-
-function countIn(boundary: number, lengths: ClipLengths): Cue {
-  const clips = [3, 2, 1].map((s) => ({ at: ms(boundary - s * 1000), clip: TONE.short as string }));
-  const long = { at: ms(boundary), clip: TONE.easier };
-  return cueOf({ kind: 'countdown', segment: 0 }, [...clips, long], '3, 2, 1', lengths);
 }

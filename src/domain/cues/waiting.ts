@@ -1,4 +1,5 @@
 import { type Ms, ms } from '../units.ts';
+import { countdownTo } from './boundary.ts';
 import type { ClipLengths, Cue, CueKind, CuePlan } from './cue.ts';
 import { captionOf, type Phrase, SAY, sayTimeLeft, TONE } from './phrases.ts';
 import { cueOf, placeClips, spokenCue } from './speak.ts';
@@ -57,13 +58,8 @@ function marksOf(total: Ms, lengths: ClipLengths): Cue[] {
   }
   const last = ms(total - TEN_SECONDS);
   cues.push(spokenCue({ kind: 'remaining', segment: 0 }, SAY.tenSeconds, last, lengths));
-  return [...cues, countIn(total, lengths)];
+  return [...cues, countdownTo(total, { segment: 0 }, lengths)];
 }
 
 /** "Waiting for the start. Two minutes to go." */
 const waitingFor = (left: Ms): Phrase => [...SAY.waiting, ...sayTimeLeft(left)];
-
-function countIn(start: Ms, lengths: ClipLengths): Cue {
-  const clips = [3, 2, 1].map((s) => ({ at: ms(start - s * 1000), clip: TONE.short }));
-  return cueOf({ kind: 'countdown', segment: 0 }, clips, '3, 2, 1', lengths);
-}

@@ -1,4 +1,4 @@
-import { toneInto, wordsStartAt } from '../cues/boundary.ts';
+import { COUNTDOWN, countdownTo, toneInto, wordsStartAt } from '../cues/boundary.ts';
 import type { ClipLengths, Cue, CueKind, PlacedClip, Talk } from '../cues/cue.ts';
 import { callOf, SAY, TONE } from '../cues/phrases.ts';
 import { cueOf } from '../cues/speak.ts';
@@ -9,9 +9,6 @@ import type { LeadPlan } from './lead-plan.ts';
 import { leadTimeline } from './lead-timeline.ts';
 import { endOfAll, type LeadChange, type Moment, momentsOf } from './moments.ts';
 import { lengthOfSentence, placeSentence, type Sentence } from './sentence.ts';
-
-/** Seconds before a change at which a short tone is heard. */
-const COUNTDOWN = [3, 2, 1];
 
 /** The words of the start: Bluetooth swallows the first second of sound. */
 const START_WORDS = 1500;
@@ -101,13 +98,12 @@ function cuesOf(heard: Together, segment: number, options: SayWith): Cue[] {
   const kind: CueKind = isStart ? 'start' : isEnd ? 'finish' : 'change';
   const about = { kind, segment };
   if (tone === undefined) return [cueOf(about, rest, text, lengths)];
-  const long = { at, clip: tone };
   const counted =
     isStart || isMoved ? [] : COUNTDOWN.filter((s) => at - s * 1000 >= heard.free + APART);
-  if (counted.length === 0) return [cueOf(about, [long, ...rest], text || WAKE_TEXT, lengths)];
-  const short = counted.map((s): PlacedClip => ({ at: ms(at - s * 1000), clip: TONE.short }));
+  if (counted.length === 0)
+    return [cueOf(about, [{ at, clip: tone }, ...rest], text || WAKE_TEXT, lengths)];
   return [
-    cueOf({ kind: 'countdown', segment }, [...short, long], counted.join(', '), lengths),
+    countdownTo(at, { segment, counted, long: tone }, lengths),
     cueOf(about, rest, text, lengths),
   ];
 }
