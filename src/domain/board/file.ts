@@ -1,4 +1,5 @@
 import { isDeeper } from '../exchange/depth.ts';
+import { isPlainObject, jsonIn, ownValue } from '../exchange/own.ts';
 import { fail, ok, type Result } from '../result.ts';
 import type { Attendance } from './attendance.ts';
 import type { Heard } from './heard.ts';
@@ -44,27 +45,17 @@ function sound<T>(
   return { records: [...records.values()], refused: list.length - records.size };
 }
 
-function parsed(text: string): Readonly<Record<string, unknown>> | undefined {
-  try {
-    const value: unknown = isDeeper(text) ? undefined : JSON.parse(text);
-    return typeof value === 'object' && value !== null
-      ? (value as Readonly<Record<string, unknown>>)
-      : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
 /** Reads what was locked: every record through every bound, as if anybody could have made it. */
 export function readBoards(text: string): Result<OpenedBoards, 'damaged' | 'newer'> {
-  const json = parsed(text);
-  const format = json?.format;
-  if (json === undefined || typeof format !== 'string') return fail('damaged');
+  const json = isDeeper(text) ? undefined : jsonIn(text);
+  if (!isPlainObject(json)) return fail('damaged');
+  const format = ownValue(json, 'format');
+  if (typeof format !== 'string') return fail('damaged');
   if (format !== BOARDS_FORMAT)
     return fail(/^towpath-boards\/\d+$/.test(format) ? 'newer' : 'damaged');
-  const heard = sound(json.heard, asHeard, ({ key }) => key);
-  const days = sound(json.days, asAttendance, ({ key }) => key);
-  const setups = sound(json.setups, asSetup, ({ programmeId }) => programmeId);
+  const heard = sound(ownValue(json, 'heard'), asHeard, ({ key }) => key);
+  const days = sound(ownValue(json, 'days'), asAttendance, ({ key }) => key);
+  const setups = sound(ownValue(json, 'setups'), asSetup, ({ programmeId }) => programmeId);
   return ok({
     heard: heard.records,
     days: days.records,

@@ -3,7 +3,7 @@ import { BACKUP_FORMAT, checkOf, type Row, type Stores } from './backup.ts';
 import { isDeeper } from './depth.ts';
 import { LOG_EXPORT_FORMAT } from './log-export.ts';
 import { LOG_COLUMNS } from './log-table.ts';
-import { isPlainObject, ownValue } from './own.ts';
+import { isPlainObject, jsonIn, ownValue } from './own.ts';
 
 /** Longest file that is read, in characters: ten times what 3,000 sessions and a full shelf take. */
 export const BACKUP_MAX = 64 * 1024 * 1024;
@@ -39,14 +39,6 @@ export interface OpenedBackup {
 const isRow = (value: unknown): value is Row =>
   Array.isArray(value) && value.length === 2 && typeof value[0] === 'string';
 
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return undefined;
-  }
-}
-
 /** What a text is that is no backup. */
 function otherKind(text: string, format: unknown): BackupCode {
   const start = text.trimStart();
@@ -69,7 +61,7 @@ function salvage(text: string): Stores | undefined {
       rows = stores.get(name[1] ?? '') ?? [];
       stores.set(name[1] ?? '', rows);
     } else if (rows !== undefined && line.startsWith('[')) {
-      const row = isDeeper(line, DEPTH) ? undefined : parsed(line.replace(/,$/, ''));
+      const row = isDeeper(line, DEPTH) ? undefined : jsonIn(line.replace(/,$/, ''));
       if (isRow(row)) rows.push(row);
     }
   }
@@ -140,7 +132,7 @@ export function readBackup(given: string): Result<OpenedBackup, BackupCode> {
   if (given.length > BACKUP_MAX) return fail('too-large');
   const text = given.replace(/^\ufeff/, '');
   if (text.trim() === '') return fail('empty');
-  const file = isDeeper(text, DEPTH) ? undefined : parsed(text);
+  const file = isDeeper(text, DEPTH) ? undefined : jsonIn(text);
   if (isPlainObject(file)) return openedOf(file, text);
   if (!text.includes(`"${BACKUP_FORMAT.split('/')[0]}/`)) return fail(otherKind(text, undefined));
   const stores = salvage(text);

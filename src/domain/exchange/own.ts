@@ -4,3 +4,12 @@ export const isPlainObject = (value: unknown): value is object =>
 
 export const ownValue = (value: object, key: string): unknown =>
   Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
+
+/** What a text says as JSON; nothing where it is none. */
+export function jsonIn(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return undefined;
+  }
+}

@@ -3,7 +3,7 @@ import { fail, ok, type Result } from '../result.ts';
 import { deflate, INFLATED_MAX, inflate } from './deflate.ts';
 import { isDeeper } from './depth.ts';
 import { RESPONSE_DICTIONARY_1 } from './dictionary.ts';
-import { isPlainObject, ownValue } from './own.ts';
+import { isPlainObject, jsonIn, ownValue } from './own.ts';
 import type { AnswerCode } from './problem.ts';
 import { RESPONSE_LIMITS, type Response, ResponseShape } from './response.ts';
 import { fromUtf8, toUtf8 } from './utf8.ts';
@@ -43,13 +43,7 @@ export function readResponse(bytes: Uint8Array): Result<Response, Fault> {
   if (!inflated.ok) return inflated;
   const text = fromUtf8(inflated.value);
   if (!text.ok) return text;
-  if (isDeeper(text.value)) return fail('content');
-  let value: unknown;
-  try {
-    value = JSON.parse(text.value);
-  } catch {
-    return fail('content');
-  }
+  const value = isDeeper(text.value) ? undefined : jsonIn(text.value);
   const version = versionOf(value);
   if (version !== undefined && version > 1) return fail('newer');
   const read = v.safeParse(ResponseShape, value, { abortEarly: true });

@@ -1,9 +1,10 @@
 import * as v from 'valibot';
+import { jsonIn } from '../../domain/exchange/own.ts';
 import type { KeyProblem } from '../../domain/exchange/problem.ts';
 import type { Succession } from '../../domain/exchange/succession.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
 import type { SecretKeys } from './curve.ts';
-import { type LockedKind, lockFile, openFile, parse } from './locked-file.ts';
+import { type LockedKind, lockFile, openFile } from './locked-file.ts';
 
 /** What a backup gives back. */
 export interface Backup extends SecretKeys {
@@ -58,6 +59,6 @@ export async function openBackup(
 ): Promise<Result<Backup, KeyProblem>> {
   const inside = await openFile(crypto, KEYS, text, passphrase);
   if (!inside.ok) return inside;
-  const read = v.safeParse(InsideShape, parse(new TextDecoder().decode(inside.value)));
+  const read = v.safeParse(InsideShape, jsonIn(new TextDecoder().decode(inside.value)));
   return read.success ? ok(read.output) : fail({ code: 'backup-damaged' });
 }

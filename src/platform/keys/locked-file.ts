@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { fromBase64Url, toBase64Url } from '../../domain/exchange/base64url.ts';
+import { jsonIn } from '../../domain/exchange/own.ts';
 import { tidyPassphrase } from '../../domain/exchange/passphrase.ts';
 import type { KeyProblem } from '../../domain/exchange/problem.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
@@ -87,20 +88,11 @@ export async function lockFile(
 const problem = (code: KeyProblem['code']): { readonly ok: false; error: KeyProblem } =>
   fail({ code });
 
-/** What JSON says, or nothing where it is none. */
-export function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
-}
-
 function readFile(
   kind: LockedKind,
   text: string,
 ): Result<v.InferOutput<typeof FileShape>, KeyProblem> {
-  const json = text.length > kind.most ? undefined : parse(text.slice(text.indexOf('{')));
+  const json = text.length > kind.most ? undefined : jsonIn(text.slice(text.indexOf('{')));
   const format = v.safeParse(v.object({ format: v.string() }), json);
   if (!format.success) return problem('backup-damaged');
   if (format.output.format !== formatOf(kind)) {
