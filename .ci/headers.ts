@@ -1,7 +1,7 @@
 /**
- * What the app may do in a browser: nothing that it does not bring along. Two
- * policies may name a script, each the one of its name: `app-sw` our service worker, and
- * `app-intake` the worker that opens answers.
+ * What the app may do in a browser: nothing that it does not bring along. Two policies may name a
+ * script, each the one of its name: `app-sw` our service worker, and `app-intake` the worker that
+ * opens answers.
  */
 export const CONTENT_POLICY = [
   "default-src 'none'",

@@ -5,7 +5,7 @@ import type { Attendance } from './attendance.ts';
 import { type Heard, lastSaid } from './heard.ts';
 import type { BoardSetup } from './setup.ts';
 
-/** What a leader was told is kept for so many days after the event (DESIGN.md, section 9). */
+/** What a leader was told is kept for so many days after the event (KEEP-3). */
 const KEPT_DAYS = 90;
 /** And for so many after the latest of it, whenever the event was: what just came does not vanish. */
 const LEAST_DAYS = 14;

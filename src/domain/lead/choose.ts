@@ -26,7 +26,7 @@ export interface LeadChoiceGroup {
 
 export const LATEST_MINUTE = 30;
 const MINUTE = 60_000;
-/** Groups that end further apart than this are said to (DESIGN section 4: within 30 s is together). */
+/** Groups that end further apart than this are told of (DAY-3): within 30 s is together. */
 export const APART = ms(30_000);
 
 /** The week that a date lies in, from 1; before the first week it is the first, after the last the last. */
