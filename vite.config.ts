@@ -56,6 +56,21 @@ function askEarly(): Plugin {
   };
 }
 
+/** The router's way of reading whole addresses: places are in the fragment here, so it is weight only. */
+function fragmentOnly(): Plugin {
+  return {
+    name: 'towpath-fragment-only',
+    apply: 'build',
+    transform(_, id) {
+      if (!id.endsWith('/wouter/src/use-browser-location.js')) return null;
+      return [
+        "export { useHashLocation as useBrowserLocation } from './use-hash-location.js';",
+        "export const useSearch = () => '';",
+      ].join('\n');
+    },
+  };
+}
+
 /**
  * Builds `src/sw/sw.ts` beside the app and writes into it the list of files to keep on the phone.
  * It is a build of its own because a worker must be one file whose address never changes.
@@ -114,7 +129,7 @@ export default defineConfig({
   resolve: {
     alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }],
   },
-  plugins: [react(), contentPolicy(), askEarly(), serviceWorker()],
+  plugins: [react(), fragmentOnly(), contentPolicy(), askEarly(), serviceWorker()],
   // A worker is a file of its own under `assets/`, written as the app's own scripts are.
   worker: { format: 'es', rolldownOptions: { external: ['crypto'] } },
   build: {
