@@ -1,4 +1,4 @@
-import { Component, type ReactNode, Suspense, useEffect } from 'react';
+import { Component, type ReactNode, useEffect } from 'react';
 import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
@@ -18,9 +18,7 @@ export function Towpath({ app }: { app: App }) {
         <Appearance />
         <FollowSession />
         <Failure>
-          <Suspense fallback={<p className="for-readers">{common.loading}</p>}>
-            <Screens />
-          </Suspense>
+          <Screens />
         </Failure>
       </Router>
     </AppProvider>

@@ -1,4 +1,6 @@
-import { lazy, useEffect, useState } from 'react';
+import { createElement, useEffect, useState } from 'react';
+import { common } from '../copy/common.ts';
+import { piece } from './piece.tsx';
 
 type Later = typeof import('./screens/later.ts');
 
@@ -14,7 +16,10 @@ export function loadLater(): Promise<Later> {
 }
 
 /** Those screens, fetched when one is needed at the latest. */
-export const LaterScreens = lazy(async () => ({ default: (await loadLater()).LaterScreens }));
+export const LaterScreens = piece(
+  async () => (await loadLater()).LaterScreens,
+  createElement('p', { className: 'for-readers' }, common.loading),
+);
 
 /** Them with what they bring to the first pages; undefined until they are there. */
 export function useLater(): Later | undefined {

@@ -59,9 +59,9 @@ describe('the board', () => {
     open('board');
     await screen.findByRole('heading', { level: 1, name: DEMO.title });
     expect(screen.getByLabelText(words.week)).toHaveProperty('value', '3');
+    // The first of the first group come with the page, all else right behind it.
     for (const group of DEMO.groups)
-      expect(screen.getByRole('heading', { level: 2, name: group.name })).toBeDefined();
-    // The first of each group come with the page, the others right behind it.
+      expect(await screen.findByRole('heading', { level: 2, name: group.name })).toBeDefined();
     await waitFor(() => expect(lines()).toHaveLength(BOARD.people.length));
     const jory = BOARD.people.find(({ person }) => person === JORY);
     const cell = jory?.cells[2];
@@ -98,7 +98,8 @@ describe('the board', () => {
       const week = group.weeks[2] ?? fail();
       if (week.of > week.heard)
         expect(
-          screen.getByRole('heading', { level: 2, name: group.name }).parentElement?.textContent,
+          (await screen.findByRole('heading', { level: 2, name: group.name })).parentElement
+            ?.textContent,
         ).toContain(noReplyText(week));
     }
     const shown = document.body.textContent ?? '';

@@ -11,6 +11,8 @@ import { MoreRows, useMore } from './MoreRows.tsx';
 
 interface ListProps {
   readonly programmeId: string;
+  /** How many there will be; in a first picture `sections` are fewer. */
+  readonly groups: number;
   readonly sections: readonly Section[];
   readonly due: DueBy;
   /** From 1. */
@@ -20,13 +22,12 @@ interface ListProps {
 /** One week of everybody, group below group: for a phone. */
 export function BoardList({ sections, ...rest }: ListProps) {
   return sections.map((section) => (
-    <GroupList key={section.group.id} section={section} groups={sections.length} {...rest} />
+    <GroupList key={section.group.id} section={section} {...rest} />
   ));
 }
 
 interface GroupProps extends Omit<ListProps, 'sections'> {
   readonly section: Section;
-  readonly groups: number;
 }
 
 const GroupList = memo(function GroupList(props: GroupProps) {

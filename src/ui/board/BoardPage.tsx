@@ -22,6 +22,7 @@ export function BoardPage() {
   const { id = '' } = useParams();
   const made = useBoard(id);
   useWayBack(id);
+  const rest = useAfterFirst();
   if (made === undefined) return null;
   const { input, board, due } = made;
   const { programme } = input;
@@ -38,11 +39,20 @@ export function BoardPage() {
         ) : (
           <People input={input} board={board} due={due} />
         )}
-        <Numbers input={input} board={board} />
-        <Goes programmeId={id} />
+        {rest && <Numbers input={input} board={board} />}
+        {rest && <Goes programmeId={id} />}
       </div>
     </Screen>
   );
+}
+
+/**
+ * False in a first picture of the page, which draws what a screen holds; all else follows right
+ * behind it. Who comes back from a person finds their line: everything is there at once.
+ */
+function useAfterFirst(): boolean {
+  const isBack = useLastPerson().size > 0;
+  return useDeferredValue(true, isBack);
 }
 
 function Ways({ programmeId, due }: { programmeId: string; due: number }) {
@@ -89,6 +99,7 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
   const found = sections.reduce((sum, { rows }) => sum + rows.length, 0);
   // How many are on the board stands in the folded choice of people already.
   const isSaid = !isWide && found === board.people.length;
+  const drawn = useAfterFirst() ? sections : sections.slice(0, 1);
   return (
     <>
       {isWide && <Marks />}
@@ -100,12 +111,19 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
         <BoardTable
           programmeId={programmeId}
           board={board}
-          sections={sections}
+          groups={sections.length}
+          sections={drawn}
           due={due}
           week={look.week}
         />
       ) : (
-        <BoardList programmeId={programmeId} sections={sections} due={due} week={look.week} />
+        <BoardList
+          programmeId={programmeId}
+          groups={sections.length}
+          sections={drawn}
+          due={due}
+          week={look.week}
+        />
       )}
       {/* Every line of a phone's list says its marks in words. */}
       {!isWide && <Marks />}

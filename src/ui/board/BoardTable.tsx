@@ -11,6 +11,8 @@ import { MoreRows, useMore } from './MoreRows.tsx';
 interface TableProps {
   readonly programmeId: string;
   readonly board: Board;
+  /** How many there will be; in a first picture `sections` are fewer. */
+  readonly groups: number;
   readonly sections: readonly Section[];
   readonly due: DueBy;
   /** From 1. */
@@ -18,7 +20,8 @@ interface TableProps {
 }
 
 /** Everybody by weeks, group below group: for a desk. Scrolls in itself, so that the weeks stay in sight. */
-export function BoardTable({ programmeId, board, sections, due, week }: TableProps) {
+export function BoardTable(props: TableProps) {
+  const { programmeId, board, groups, sections, due, week } = props;
   const weeks = board.groups[0]?.weeks ?? [];
   const scroll = useWeekInSight(week);
   const columns = { '--weeks': weeks.length } as CSSProperties;
@@ -44,7 +47,7 @@ export function BoardTable({ programmeId, board, sections, due, week }: TablePro
           <GroupRows
             key={section.group.id}
             section={section}
-            groups={sections.length}
+            groups={groups}
             programmeId={programmeId}
             due={due}
             week={week}
@@ -74,7 +77,6 @@ function useWeekInSight(week: number) {
 
 interface GroupProps extends Omit<TableProps, 'board' | 'sections'> {
   readonly section: Section;
-  readonly groups: number;
   readonly now: number;
 }
 
@@ -125,7 +127,7 @@ const GroupRows = memo(function GroupRows(props: GroupProps) {
   );
 });
 
-function Together({ week }: { week: GroupWeek }) {
+const Together = memo(function Together({ week }: { week: GroupWeek }) {
   return (
     <>
       <span className="for-readers">{groupWeekSentences(week).join(' ')}</span>
@@ -145,7 +147,7 @@ function Together({ week }: { week: GroupWeek }) {
       </span>
     </>
   );
-}
+});
 
 interface RowProps {
   readonly row: PersonRow;

@@ -1,4 +1,3 @@
-import { lazy, Suspense } from 'react';
 import { Link, useLocation } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { install } from '../../copy/install.ts';
@@ -6,6 +5,7 @@ import { length, place } from '../../copy/times.ts';
 import { unfinished as words } from '../../copy/unfinished.ts';
 import { useApp, useDevice, useLog, useSession, useSettings, useUpdates } from '../app-context.tsx';
 import { loadLater } from '../later.ts';
+import { piece } from '../piece.tsx';
 import { CopyText } from './CopyText.tsx';
 import { isUnderWay } from './session-state.ts';
 
@@ -56,12 +56,7 @@ function CutOff() {
   const session = useApp().session;
   const unfinished = useSession((s) => s.unfinished);
   if (unfinished === undefined) return null;
-  if (unfinished.offer === 'wait')
-    return (
-      <Suspense>
-        <WaitCutOff unfinished={unfinished} />
-      </Suspense>
-    );
+  if (unfinished.offer === 'wait') return <WaitCutOff unfinished={unfinished} />;
   const at = place(unfinished.position);
   const answer = (value: 'go-on' | 'keep') => () => void session.getState().recover(value);
   const goOn = (
@@ -126,25 +121,12 @@ function Update() {
 }
 
 // Without the piece there is no question; the page stands.
-const AskAgain = lazy(() =>
-  loadLater().then(
-    (screens) => ({ default: screens.AskAgain }),
-    () => ({ default: () => null }),
-  ),
-);
-const WaitCutOff = lazy(() =>
-  loadLater().then(
-    (screens) => ({ default: screens.AgreedStartCutOff }),
-    () => ({ default: () => null }),
-  ),
-);
+const noPart = () => () => null;
+const AskAgain = piece(() => loadLater().then((screens) => screens.AskAgain, noPart));
+const WaitCutOff = piece(() => loadLater().then((screens) => screens.AgreedStartCutOff, noPart));
 
 /** Only for those who wish it. */
 function Again() {
   const wished = useSettings((s) => s.askAgain);
-  return wished ? (
-    <Suspense>
-      <AskAgain />
-    </Suspense>
-  ) : null;
+  return wished && <AskAgain />;
 }

@@ -1,7 +1,7 @@
-import { lazy } from 'react';
 import { Route, Switch } from 'wouter';
 import { Find } from '../now/Find.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
+import { piece } from '../piece.tsx';
 import { About } from './About.tsx';
 import { Again } from './Again.tsx';
 import { Before } from './Before.tsx';
@@ -19,13 +19,11 @@ import { SettingsScreen } from './SettingsScreen.tsx';
 import { Tell } from './Tell.tsx';
 
 /** Pieces of their own: plots, and what those who only take part never open. */
-const HearSession = lazy(async () => ({
-  default: (await import('./HearSession.tsx')).HearSession,
-}));
-const LookBack = lazy(async () => ({ default: (await import('../back/index.ts')).LookBack }));
-const Event = lazy(async () => ({ default: (await import('../back/index.ts')).Event }));
-const Board = lazy(async () => ({ default: (await import('../board/index.ts')).BoardRoutes }));
-const Workshop = lazy(async () => ({ default: (await import('../workshop/index.ts')).Workshop }));
+const HearSession = piece(async () => (await import('./HearSession.tsx')).HearSession);
+const LookBack = piece(async () => (await import('../back/index.ts')).LookBack);
+const Event = piece(async () => (await import('../back/index.ts')).Event);
+const Board = piece(async () => (await import('../board/index.ts')).BoardRoutes);
+const Workshop = piece(async () => (await import('../workshop/index.ts')).Workshop);
 
 /** Every address but those of the first pages. */
 export function LaterScreens() {

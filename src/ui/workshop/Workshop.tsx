@@ -1,6 +1,6 @@
-import { lazy } from 'react';
 import { Route, Switch, useParams } from 'wouter';
 import { NotHere } from '../parts/NotHere.tsx';
+import { piece } from '../piece.tsx';
 import { Desk } from './Desk.tsx';
 import { Details } from './Details.tsx';
 import { DraftPage } from './DraftPage.tsx';
@@ -12,8 +12,8 @@ import { Shelf } from './Shelf.tsx';
 import { useWorkshop, WorkshopProvider } from './workshop-context.tsx';
 
 /** A piece of its own: needed in a park, not at a desk. */
-const LeadDay = lazy(async () => ({ default: (await import('../lead/index.ts')).LeadDay }));
-const Leading = lazy(async () => ({ default: (await import('../lead/index.ts')).Leading }));
+const LeadDay = piece(async () => (await import('../lead/index.ts')).LeadDay);
+const Leading = piece(async () => (await import('../lead/index.ts')).Leading);
 
 /** Everything under "I lead a group": each step has an address, so that the way back is the phone's. */
 export function Workshop() {
