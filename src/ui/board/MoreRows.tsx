@@ -11,7 +11,7 @@ export interface More {
 }
 
 /** Rows of a group in the first picture of the page; the others follow right behind it. */
-const AT_ONCE = 4;
+const AT_ONCE = 2;
 
 /** A long list a page at a time: five hundred people at once would keep the page busy. */
 export function useMore(count: number, groups: number): More {
