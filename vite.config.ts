@@ -31,7 +31,7 @@ function askEarly(): Plugin {
     apply: 'build',
     transformIndexHtml: {
       order: 'post',
-      handler(_, { bundle = {} }) {
+      handler(html, { bundle = {} }) {
         const chunks = Object.values(bundle).filter((part) => part.type === 'chunk');
         const pieces = chunks.filter(({ moduleIds, isEntry }) =>
           FIRST_NEEDED.some((name) => !isEntry && moduleIds.some((id) => id.endsWith(name))),
@@ -46,11 +46,13 @@ function askEarly(): Plugin {
             add(next);
         };
         for (const { fileName } of pieces) add(fileName);
-        return [...files].map((file) => ({
-          tag: 'link',
-          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
-          injectTo: 'head',
-        }));
+        return [...files]
+          .filter((file) => !html.includes(file))
+          .map((file) => ({
+            tag: 'link',
+            attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+            injectTo: 'head',
+          }));
       },
     },
   };

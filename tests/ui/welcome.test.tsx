@@ -1,6 +1,7 @@
 import { screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { common } from '../../src/copy/common.ts';
+import { inOtherApp } from '../../src/copy/in-other-app.ts';
 import { install } from '../../src/copy/install.ts';
 import { installSteps } from '../../src/copy/install-steps.ts';
 import { join } from '../../src/copy/join.ts';
@@ -48,8 +49,8 @@ describe('the welcome', () => {
 
   it('UI-14 inside another app the page says what will not work and how to open it', async () => {
     show('/start', { device: { embedded: true, platform: 'ios' } });
-    expect(await screen.findByText(install.embedded.ios)).toBeDefined();
-    expect(screen.queryByText(install.embedded.android)).toBeNull();
+    expect(await screen.findByText(inOtherApp.ios)).toBeDefined();
+    expect(screen.queryByText(inOtherApp.android)).toBeNull();
   });
 
   it('UI-14 the steps of this phone come first', async () => {

@@ -1,6 +1,6 @@
 import { Link, useLocation } from 'wouter';
 import { common } from '../../copy/common.ts';
-import { install } from '../../copy/install.ts';
+import { inOtherApp } from '../../copy/in-other-app.ts';
 import { length, place } from '../../copy/times.ts';
 import { unfinished as words } from '../../copy/unfinished.ts';
 import { useApp, useDevice, useLog, useSession, useSettings, useUpdates } from '../app-context.tsx';
@@ -94,7 +94,7 @@ function Embedded() {
   const embedded = useDevice((d) => d.embedded);
   const platform = useDevice((d) => d.platform);
   if (!embedded) return null;
-  const words = install.embedded;
+  const words = inOtherApp;
   return (
     <section className="notice" aria-label={words.title}>
       <p>

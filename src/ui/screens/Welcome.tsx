@@ -6,7 +6,6 @@ import { welcome } from '../../copy/welcome.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useProgrammes, useReceived } from '../app-context.tsx';
 import { useLater } from '../later.ts';
-import { InstallHint } from '../parts/InstallHint.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
@@ -25,6 +24,7 @@ export function Start() {
 /** What it is in two sentences, the programmes on this phone, a file, and how to keep the app. */
 export function Welcome() {
   const programmes = useProgrammes((p) => p.programmes);
+  const later = useLater();
   const several = useProgrammes((p) => p.programmes.filter((each) => p.chosen[each.id]).length > 1);
   return (
     <Screen title={welcome.title}>
@@ -52,7 +52,7 @@ export function Welcome() {
           {welcome.backup}
         </Link>
       </div>
-      <InstallHint />
+      {later && <later.InstallHint />}
     </Screen>
   );
 }

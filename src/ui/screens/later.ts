@@ -12,5 +12,6 @@ export { NowCard } from '../now/NowCard.tsx';
 export { Ways } from '../now/Ways.tsx';
 export { WeekTag } from '../now/WeekTag.tsx';
 export { AgreedStartCutOff } from '../parts/AgreedStartCutOff.tsx';
+export { InstallHint } from '../parts/InstallHint.tsx';
 export { AskAgain } from './Again.tsx';
 export { LaterScreens } from './LaterScreens.tsx';
