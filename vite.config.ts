@@ -153,7 +153,7 @@ export default defineConfig({
           groups: [
             {
               name: 'reading',
-              test: /src\/copy\/times|src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
+              test: /src\/copy\/(times|date-format)|src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
             },
           ],
         },

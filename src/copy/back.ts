@@ -1,12 +1,13 @@
 /** Looking back: what the plots say, in words. */
 import type { AgainstGuidance } from '../domain/back/guidance.ts';
 import { type Ms, ms } from '../domain/units.ts';
+import { dateFormat } from './date-format.ts';
 import { place } from './times.ts';
 
 const FORMATS = {
-  short: new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' }),
-  long: new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }),
-  full: new Intl.DateTimeFormat('en-GB', {
+  short: dateFormat({ day: 'numeric', month: 'short', timeZone: 'UTC' }),
+  long: dateFormat({ day: 'numeric', month: 'long', timeZone: 'UTC' }),
+  full: dateFormat({
     day: 'numeric',
     month: 'long',
     year: 'numeric',
@@ -16,7 +17,7 @@ const FORMATS = {
 
 /** A day since 1970-01-01 as people write it: `1 Mar`, `1 March`, `1 March 2027`. */
 export const dayText = (day: number, how: keyof typeof FORMATS): string =>
-  FORMATS[how].format(day * 86_400_000);
+  FORMATS[how](day * 86_400_000);
 
 const yearOf = (day: number): number => new Date(day * 86_400_000).getUTCFullYear();
 

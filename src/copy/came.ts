@@ -1,12 +1,14 @@
+import { dateFormat } from './date-format.ts';
+
 /** Where a programme came from, short enough for a card. */
 const WEEK_MS = 6 * 24 * 3600 * 1000;
 
-const recent = new Intl.DateTimeFormat('en-GB', {
+const recent = dateFormat({
   weekday: 'short',
   hour: '2-digit',
   minute: '2-digit',
 });
-const earlier = new Intl.DateTimeFormat('en-GB', {
+const earlier = dateFormat({
   day: 'numeric',
   month: 'long',
   year: 'numeric',
@@ -14,7 +16,7 @@ const earlier = new Intl.DateTimeFormat('en-GB', {
 
 /** When something came, as this phone tells time: `Mon 20:14`; a week later the date. */
 export const cameAt = (at: number, now: number): string =>
-  now - at < WEEK_MS ? recent.format(at).replace(',', '') : earlier.format(at);
+  now - at < WEEK_MS ? recent(at).replace(',', '') : earlier(at);
 
 interface From {
   readonly revision: number;

@@ -1,5 +1,7 @@
 /** How lengths, places and dates are written. One way each, everywhere. */
+
 import { type Ms, ms } from '../domain/units.ts';
+import { dateFormat } from './date-format.ts';
 
 const two = (n: number): string => String(n).padStart(2, '0');
 
@@ -54,7 +56,7 @@ export function sentence(text: string): string {
   return said === '' || /[.!?…]$/.test(said) ? said : `${said}.`;
 }
 
-const dayFormat = new Intl.DateTimeFormat('en-GB', {
+const dayText = dateFormat({
   weekday: 'short',
   day: 'numeric',
   month: 'long',
@@ -65,7 +67,7 @@ const dayFormat = new Intl.DateTimeFormat('en-GB', {
 /** A calendar date (ISO 8601) as people write it: `Mon, 1 March 2027`. */
 export const day = (isoDate: string): string => {
   const at = Date.parse(`${isoDate}T00:00:00Z`);
-  return Number.isNaN(at) ? isoDate : dayFormat.format(at);
+  return Number.isNaN(at) ? isoDate : dayText(at);
 };
 
 /** Time of day on this phone: `12:31`. */
