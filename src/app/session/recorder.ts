@@ -1,5 +1,5 @@
 import type { LogEntry } from '../../domain/log/entry.ts';
-import { fail } from '../../domain/result.ts';
+import { fail, ok } from '../../domain/result.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
 import type { Clock, Store } from '../ports.ts';
 import { createQueue, type Queue, type Write } from '../queue.ts';
@@ -33,6 +33,8 @@ interface Book {
   readonly queue: Queue;
   /** The lease was asked for; nothing is written before the answer. */
   readonly right: Promise<boolean>;
+  /** Its entry is on the way, and may come to the log before the last events, with what was felt. */
+  closing?: true;
 }
 
 export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Recorder {
@@ -62,6 +64,7 @@ export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Rec
 
   function end(session: string, entry: LogEntry | undefined): void {
     const current = book?.session === session ? book : newBook(session);
+    current.closing = true;
     push(current, async () => {
       const closed = await db.closeSession(session, keeper.tab, entry);
       if (closed.ok) keeper.release(session);
@@ -77,7 +80,12 @@ export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Rec
     write(event, strict) {
       const current = book;
       if (current === undefined) return;
-      push(current, () => db.append(current.session, keeper.tab, [event], strict));
+      push(current, async () => {
+        const written = await db.append(current.session, keeper.tab, [event], strict);
+        // Refused because the entry is there already: whether it is ours, closing will tell.
+        const isLate = !written.ok && written.error.code === 'not-ours' && current.closing;
+        return isLate ? ok(undefined) : written;
+      });
     },
     close: (entry) => end(entry.id, entry),
     forget: (session) => end(session, undefined),

@@ -22,6 +22,8 @@ export interface Recoverer {
 interface Needs {
   readonly clock: Clock;
   readonly keeper: Keeper;
+  /** Its entry is in the log already. */
+  isLogged(session: string): boolean;
   /** Shows the entry and writes it. */
   log(entry: LogEntry): void;
   /** Lets a session go that never began. */
@@ -30,7 +32,8 @@ interface Needs {
 }
 
 /** Sessions that were cut off, from the journal. */
-export function createRecoverer({ clock, keeper, log, forget, tell }: Needs): Recoverer {
+export function createRecoverer(needs: Needs): Recoverer {
+  const { clock, keeper, isLogged, log, forget, tell } = needs;
   let offered: Session | undefined;
 
   function offer(session: Session | undefined, how?: Unfinished['offer']): void {
@@ -45,7 +48,10 @@ export function createRecoverer({ clock, keeper, log, forget, tell }: Needs): Re
       for (const session of sessions.sort((a, b) => b.seenAt - a.seenAt)) {
         const what = recoveryOf(session, now);
         const offering = what === 'go-on' || what === 'keep' || what === 'wait';
-        if (offering && (offered === undefined || offered.about.id === session.about.id)) {
+        if (isLogged(session.about.id)) {
+          // Only its journal was left, by a phone that died between the two.
+          forget(session.about.id);
+        } else if (offering && (offered === undefined || offered.about.id === session.about.id)) {
           offer(session, what);
         } else if (isWaiting(session) || what === 'forget') {
           forget(session.about.id);

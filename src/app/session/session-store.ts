@@ -52,7 +52,10 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   let unsaved = false;
   let awake = false;
 
-  const keeper = createKeeper(ports, ports.newId(), leave);
+  // One that is over only waits to be written; whether another tab has it, the writing will tell.
+  const keeper = createKeeper(ports, ports.newId(), () => {
+    if (underWay()) leave();
+  });
   const recorder = createRecorder({
     clock,
     db,
@@ -114,6 +117,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   const recoverer = createRecoverer({
     clock,
     keeper,
+    isLogged: (session) => around.log.getState().entries.some(({ id }) => id === session),
     log,
     forget: recorder.forget,
     tell: (unfinished) => store.setState({ unfinished } as Partial<SessionStore>),
