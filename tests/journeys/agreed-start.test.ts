@@ -48,7 +48,7 @@ journey(
     const other = newProfile();
     const browser = await openBrowser(other);
     try {
-      const [first, second] = [j.page, await browser.tab()];
+      const [first, second] = [j.page, j.watch(await browser.tab())];
       for (const page of [first, second]) {
         await visit(page, j.site);
         await followMarshMile(page);

@@ -155,7 +155,7 @@ journey('XCHG-22 a second browser takes a programme from photographs of its symb
   const profile = newProfile();
   const second = await openBrowser(profile);
   try {
-    const other = await withExchange(j, await second.tab());
+    const other = await withExchange(j, j.watch(await second.tab()));
     await takeFromPictures(other, photographs(going.codes));
   } finally {
     await second.close();

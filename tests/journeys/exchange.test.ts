@@ -150,7 +150,7 @@ journey(
   async (j) => {
     const profile = newProfile();
     const other = await openBrowser(profile);
-    const page = await other.tab();
+    const page = j.watch(await other.tab());
     await visit(page, j.site);
     await visit(j.page, j.site);
     // From here on nothing comes from the network, on either side.

@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { watchViolations } from './violations.ts';
 
 const PROGRAM = '/usr/bin/chromium';
 
@@ -42,9 +43,11 @@ export interface RealBrowser {
   readonly browser: Browser;
   /** The only tab of a fresh browser, or a further one. */
   tab(): Promise<Page>;
+  /** What was refused because of the page's policy, in any tab or worker. */
+  readonly violations: string[];
   /** Ends the whole process tree at once with SIGKILL, as a battery or a system does. */
   kill(): Promise<void>;
-  /** Closes in an orderly way. */
+  /** Closes in an orderly way. Throws when anything was refused because of the page's policy. */
   close(): Promise<void>;
 }
 
@@ -70,6 +73,7 @@ export async function openBrowser(
   const browser = await chromium.connectOverCDP(await addressOf(child), { noDefaults: true });
   const context = browser.contexts()[0];
   if (context === undefined) throw new Error('the browser has no window');
+  const violations = await watchViolations(browser, context);
   let first = context.pages()[0];
 
   const finish = async (): Promise<void> => {
@@ -77,12 +81,18 @@ export async function openBrowser(
     await gone;
     killGroup(child);
   };
+  const mustBeClean = (): void => {
+    const found = [...new Set(violations.found)];
+    if (found.length > 0) throw new Error(`against the page's policy:\n${found.join('\n')}`);
+  };
   return {
     context,
     browser,
+    violations: violations.found,
     async tab() {
       const page = first ?? (await context.newPage());
       first = undefined;
+      await violations.watch(page);
       page.setDefaultTimeout(15_000);
       await page.setViewportSize({ width: 390, height: 844 });
       return page;
@@ -91,6 +101,7 @@ export async function openBrowser(
       killGroup(child);
       await finish();
       await browser.close().catch(() => {});
+      mustBeClean();
     },
     async close() {
       const session = await browser.newBrowserCDPSession().catch(() => undefined);
@@ -99,6 +110,7 @@ export async function openBrowser(
       await finish();
       clearTimeout(late);
       await browser.close().catch(() => {});
+      mustBeClean();
     },
   };
 }

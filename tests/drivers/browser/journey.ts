@@ -14,6 +14,8 @@ export interface Journey {
   browser: RealBrowser;
   /** A further tab of the same browser. */
   newTab(): Promise<Page>;
+  /** Has the journey fail when a page of another browser complains. */
+  watch(page: Page): Page;
   /** Ends the browser at once with SIGKILL. */
   kill(): Promise<void>;
   /** A new browser on the same profile; the page is at no address yet. */
@@ -53,6 +55,7 @@ export function journey(
       browser,
       page: watch(await browser.tab()),
       complaints,
+      watch,
       newTab: async () => watch(await self.browser.tab()),
       kill: () => self.browser.kill(),
       async restart() {
@@ -70,9 +73,12 @@ export function journey(
       if (complaints.length > 0) console.log(`The page said:\n${complaints.join('\n')}`);
       throw error;
     } finally {
-      await self.browser.close();
-      profile.remove();
-      await site.close();
+      try {
+        await self.browser.close();
+      } finally {
+        profile.remove();
+        await site.close();
+      }
     }
   });
 }
