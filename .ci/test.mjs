@@ -33,6 +33,12 @@ const STEPS = [
   { name: 'unused', says: 'nothing unused', run: [node('knip/bin/knip.js', '--no-progress')] },
   { name: 'unit', says: 'rules and parts', run: [vitest('unit'), vitest('ui')] },
   { name: 'build', says: 'the app is built', run: [node('vite/bin/vite.js', 'build')] },
+  {
+    name: 'audit',
+    says: 'packages of others: licences, hashes, and advisories where they can be asked',
+    run: [node('tsx/dist/cli.mjs', '.ci/audit.ts')],
+    needs: ['build'],
+  },
   { name: 'built', says: 'size and safety of the build', run: [vitest('built')], needs: ['build'] },
   { name: 'sound', says: 'the sound, decoded and measured', run: [vitest('sound')] },
   { name: 'voice', says: 'the voice, heard by a recogniser', run: [vitest('voice')] },
