@@ -10,7 +10,7 @@ import { hostileJson } from './hostile.ts';
 import type { Random } from './random.ts';
 
 /** Files of a leader's co-leader are opened with a passphrase, and may still be hostile. */
-const RECORDS = [
+export const RECORDS = [
   {
     format: 'towpath-attendance/1',
     key: 'heron-loop-spring 2027-03-06',

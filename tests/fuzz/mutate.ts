@@ -6,6 +6,7 @@ import { codeBy, codeOf, type Leader, newLeader, textBy } from '../drivers/excha
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { hostileJson } from './hostile.ts';
 import type { Random } from './random.ts';
+import { scratchText } from './scratch.ts';
 
 const BASE = 'https://club.example/app/';
 const dictionary = Buffer.from(DICTIONARY_1, 'utf8');
@@ -38,24 +39,6 @@ const withSum = (body: Uint8Array): string =>
   Buffer.concat([body, crcBytes(crc32(body))]).toString('base64url');
 
 const packetOf = (code: string): Buffer => Buffer.from(code, 'base64url').subarray(0, -4);
-
-const SPECIAL = ['.', '-', '_', '=', '%', '#/join/', '\n', '\u200b', '{', '"', 'é', '\ud83e'];
-
-/** Letters taken out, put in, doubled and changed. */
-function scratchText(text: string, random: Random): string {
-  let out = text;
-  for (let n = random.below(4) + 1; n > 0; n--) {
-    const at = random.below(out.length + 1);
-    const more = random.below(40);
-    const way = random.below(5);
-    if (way === 0) out = out.slice(0, at);
-    else if (way === 1) out = out.slice(0, at) + out.slice(at + more);
-    else if (way === 2) out = out.slice(0, at) + out.slice(at, at + more).repeat(3) + out.slice(at);
-    else if (way === 3) out = out.slice(0, at) + random.pick(SPECIAL) + out.slice(at);
-    else out = out.slice(0, at) + String.fromCharCode(33 + random.below(94)) + out.slice(at + 1);
-  }
-  return out;
-}
 
 function scratchBytes(bytes: Uint8Array, random: Random): Uint8Array<ArrayBuffer> {
   let out = new Uint8Array(bytes);
