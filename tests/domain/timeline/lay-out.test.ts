@@ -31,6 +31,11 @@ describe('a plan laid out in time', () => {
     );
   });
 
+  test('TIME-2 a step without a note is laid out without one, not with an empty one', () => {
+    const { segments } = layOut(mainOnly(step('walk', 60)));
+    expect(segments.map((segment) => 'note' in segment)).toEqual([false]);
+  });
+
   test('TIME-2, TIME-7 writes out every step of every turn, in order, with its effort and note', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {

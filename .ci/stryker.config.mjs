@@ -1,0 +1,20 @@
+/** How rules are changed one place at a time; `mutation.mjs` says which. */
+export default {
+  testRunner: 'vitest',
+  plugins: ['@stryker-mutator/vitest-runner'],
+  vitest: { configFile: '.ci/mutation-tests.ts', related: false },
+  mutate: ['src/domain/**/*.ts', '!src/domain/**/*.d.ts'],
+  coverageAnalysis: 'perTest',
+  concurrency: 1,
+  // What is left out takes time to copy and is read by no rule.
+  ignorePatterns: ['/dist', '/docs', '/coverage', '/.cache'],
+  symlinkNodeModules: true,
+  tempDirName: '.cache/mutation',
+  // The compiler's settings are left alone: only the types read them, and no type is checked here.
+  tsconfigFile: 'none',
+  reporters: ['clear-text', 'json'],
+  clearTextReporter: { allowColor: false, allowEmojis: false, reportTests: false },
+  jsonReporter: { fileName: '.cache/reports/mutation.json' },
+  timeoutMS: 20_000,
+  allowConsoleColors: false,
+};
