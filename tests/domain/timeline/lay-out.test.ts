@@ -32,7 +32,7 @@ describe('a plan laid out in time', () => {
   });
 
   test('TIME-2 a step without a note is laid out without one, not with an empty one', () => {
-    const { segments } = layOut(mainOnly(step('walk', 60)));
+    const { segments } = layOut(mainOnly(step(60, 'walk')));
     expect(segments.map((segment) => 'note' in segment)).toEqual([false]);
   });
 
