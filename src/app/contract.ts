@@ -263,6 +263,7 @@ export interface UpdatesState {
   readonly offlineReady: boolean;
   /** A new version waits; never set while a session is under way. */
   readonly waiting: boolean;
+  /** Takes the new version, unless a session is under way here or in another tab. */
   apply(): void;
 }
 

@@ -1,6 +1,6 @@
 import type { Clock } from '../app/ports.ts';
 
-/** The only place where the wall clock, the monotonic clock and timers are read. */
+/** The only place where the wall clock and the monotonic clock are read. */
 export const systemClock: Clock = {
   now: () => Date.now(),
   monotonic: () => performance.now(),

@@ -1,4 +1,5 @@
-import { createUpdates, type Updates } from './updates.ts';
+import { systemClock } from '../clock.ts';
+import { createUpdates, type LookingUpdates } from './updates.ts';
 import { registerWorker } from './worker.ts';
 
 /**
@@ -6,17 +7,17 @@ import { registerWorker } from './worker.ts';
  *
  * @param presence tells whether another tab runs a session, where the browser can know
  */
-export function updatesInBrowser(presence: { isFree(): Promise<boolean> }): Updates {
+export function updatesInBrowser(presence: { isFree(): Promise<boolean> }): LookingUpdates {
   // Without locks a tab knows of its own session only; holding every update back would be worse.
   const nobodyRuns = async (): Promise<boolean> => !('locks' in navigator) || presence.isFree();
   const updates = createUpdates(
     registerWorker(),
     nobodyRuns,
     () => location.reload(),
-    (milliseconds, job) => setTimeout(job, milliseconds),
+    systemClock.later,
   );
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') updates.look(Date.now());
+    if (document.visibilityState === 'visible') updates.look(systemClock.now());
   });
   return updates;
 }

@@ -1,11 +1,6 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
-import type { Updates, UpdatesView } from './updates.ts';
-
-/** The updates, and what the app may tell them from its first moment on. */
-export interface StartedUpdates {
-  readonly store: StoreApi<UpdatesView>;
-  setBusy(busy: boolean): void;
-}
+import { createStore } from 'zustand/vanilla';
+import type { UpdatesState } from '../../app/contract.ts';
+import type { Updates } from '../../app/ports.ts';
 
 /** From the page's load to the first screen on a slow phone, which this must not delay. */
 const AFTER_LOAD_MS = 600;
@@ -16,9 +11,9 @@ const AFTER_LOAD_MS = 600;
  *
  * @param presence tells whether another tab runs a session, where the browser can know
  */
-export function startUpdates(presence: { isFree(): Promise<boolean> }): StartedUpdates {
+export function startUpdates(presence: { isFree(): Promise<boolean> }): Updates {
   const nothing = { offlineReady: false, waiting: false, apply: () => {} };
-  const store = createStore<UpdatesView>(() => nothing);
+  const store = createStore<UpdatesState>(() => nothing);
   let busy = false;
   let updates: Updates | undefined;
 

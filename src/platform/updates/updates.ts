@@ -1,19 +1,10 @@
-import { createStore, type StoreApi } from 'zustand/vanilla';
+import { createStore } from 'zustand/vanilla';
+import type { UpdatesState } from '../../app/contract.ts';
+import type { Updates } from '../../app/ports.ts';
 import type { WorkerPort } from './worker.ts';
 
-export interface UpdatesView {
-  /** Everything needed is on this phone. */
-  readonly offlineReady: boolean;
-  /** A new version waits; never set while a session is under way. */
-  readonly waiting: boolean;
-  /** Takes the new version, unless a session is under way here or in another tab. */
-  apply(): void;
-}
-
-export interface Updates {
-  readonly store: StoreApi<UpdatesView>;
-  /** Tell it when a session begins and when it is over. Safe to repeat. */
-  setBusy(busy: boolean): void;
+/** The app's updates, and the one thing that only the page asks of them. */
+export interface LookingUpdates extends Updates {
   /**
    * Asks for a new version if none was asked for within the hour, and looks again whether one
    * that waits can be offered. Does nothing while busy.
@@ -41,14 +32,14 @@ export function createUpdates(
   nobodyRuns: () => Promise<boolean>,
   reload: () => void,
   later: (milliseconds: number, job: () => void) => void,
-): Updates {
+): LookingUpdates {
   let busy = false;
   let pending = false;
   let asked = false;
   let tookOver = false;
   let lookedAt: number | undefined;
 
-  const store = createStore<UpdatesView>(() => ({
+  const store = createStore<UpdatesState>(() => ({
     offlineReady: false,
     waiting: false,
     apply: () => void apply(),
