@@ -1,10 +1,11 @@
 import type { ExchangePorts } from '../app/exchange-ports.ts';
 import { createCodes } from './codes/index.ts';
 import { createIntake } from './intake/index.ts';
-import { createExchangeStore, createKeys, createVault, createVerifier } from './keys/index.ts';
+import { createKeys, createVault, createVerifier } from './keys/index.ts';
 import { createWords } from './share/words.ts';
 import { createBoardStore } from './store/boards.ts';
 import type { Connection } from './store/connection.ts';
+import { createExchangeStore } from './store/exchange.ts';
 import { createRecordsStore } from './store/records.ts';
 import { createSheetStore } from './store/sheets.ts';
 

@@ -1,6 +1,6 @@
 import type { Vault } from '../../app/board-contract.ts';
-import type { ExchangeStore, LeaderKeysPort, Verifier } from '../../app/exchange-ports.ts';
-import { fail } from '../../domain/result.ts';
+import type { LeaderKeysPort, Verifier } from '../../app/exchange-ports.ts';
+import { fail, ok } from '../../domain/result.ts';
 import type { Connection } from '../store/connection.ts';
 
 /** Checks what was signed. Its parts are fetched when the first signature comes. */
@@ -9,7 +9,7 @@ export const createVerifier = (): Verifier => ({
     const { isRight, subtle } = await import('./curve.ts');
     const crypto = subtle();
     if (crypto === undefined) return fail('not-secure');
-    return { ok: true, value: await isRight(crypto, key, bytes, signature) };
+    return ok(await isRight(crypto, key, bytes, signature));
   },
   async digits(key, programmeId) {
     const { digitsOf, subtle } = await import('./curve.ts');
@@ -45,31 +45,3 @@ export function createVault(): Vault {
     digest: async (text) => (await vault()).digest(text),
   };
 }
-
-/** Programmes that came and programmes that went. Success means that the transaction completed. */
-export const createExchangeStore = (connection: Connection): ExchangeStore => ({
-  programmes: () =>
-    connection.read(['programmes'], (tx) => tx.objectStore('programmes').getAll()) as ReturnType<
-      ExchangeStore['programmes']
-    >,
-  putProgramme: (programme) => put(connection, 'programmes', programme),
-  sent: () =>
-    connection.read(['sent'], (tx) => tx.objectStore('sent').getAll()) as ReturnType<
-      ExchangeStore['sent']
-    >,
-  putSent: (sent) => put(connection, 'sent', sent),
-});
-
-const put = (
-  connection: Connection,
-  name: 'programmes' | 'sent',
-  value: unknown,
-): ReturnType<ExchangeStore['putSent']> =>
-  connection.write(
-    [name],
-    async (tx) => {
-      const store = tx.objectStore(name) as unknown as { put(v: unknown): Promise<unknown> };
-      await store.put(value);
-    },
-    true,
-  );
