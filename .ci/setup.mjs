@@ -14,7 +14,7 @@ const installed = `${root}node_modules/.package-lock.json`;
 const lock = `${root}package-lock.json`;
 
 /** @returns {boolean} whether node_modules is there and not older than the lock */
-export function isInstalled() {
+function isInstalled() {
   return existsSync(installed) && statSync(installed).mtimeMs >= statSync(lock).mtimeMs;
 }
 

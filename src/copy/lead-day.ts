@@ -44,7 +44,6 @@ export const leadDay = {
   list: 'Attendance list',
   listFirst: 'Who came? Tick them off before you start, or afterwards.',
   ownUnderWay: 'A session of your own is under way on this device. End it before you lead.',
-  ownGo: 'Back to it',
   cutOff: {
     title: 'Leading was cut off',
     moving:

@@ -4,7 +4,6 @@ export interface Surroundings {
   readonly maxTouchPoints: number;
   /** The page was opened from the home screen. */
   readonly standalone: boolean;
-  readonly hasInstallPrompt: boolean;
 }
 
 /**

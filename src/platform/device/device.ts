@@ -18,7 +18,6 @@ export function createDevice(): Device {
     userAgent: navigator.userAgent,
     maxTouchPoints: navigator.maxTouchPoints,
     standalone,
-    hasInstallPrompt: 'onbeforeinstallprompt' in window,
   };
   const wakeLock = createWakeLock();
   const state = createStore<DeviceState>(() => ({

@@ -11,7 +11,6 @@ const at = (userAgent: string, more: Partial<Surroundings> = {}): Surroundings =
   userAgent,
   maxTouchPoints: 5,
   standalone: false,
-  hasInstallPrompt: false,
   ...more,
 });
 
