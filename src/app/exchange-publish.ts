@@ -9,7 +9,8 @@ import type { Clock, FileShare } from './ports.ts';
 const writer = () => import('./exchange-writer.ts');
 const sending = () => import('./exchange-sending.ts');
 
-export interface Needs {
+/** What sending needs of the app and of the world. */
+export interface PublishingNeeds {
   readonly ports: ExchangePorts;
   readonly clock: Pick<Clock, 'now'>;
   readonly share: FileShare;
@@ -23,7 +24,7 @@ export type Publishing = Omit<PublishingState, 'keys' | 'sent'>;
 /** The leader's keys on this phone, and what was sent with them. */
 export function createPublishing(
   { setState: set, getState: get }: Pick<StoreApi<PublishingState>, 'setState' | 'getState'>,
-  { ports, clock, share }: Needs,
+  { ports, clock, share }: PublishingNeeds,
 ): Publishing {
   let own: OwnKeys | undefined;
 

@@ -16,7 +16,8 @@ import type { Clock, StoreProblem } from './ports.ts';
 const reader = () => import('./exchange-reader.ts');
 const judging = () => import('./exchange-judge.ts');
 
-export interface Needs {
+/** What receiving needs of the app and of the world. */
+export interface ReceivingNeeds {
   readonly ports: Pick<ExchangePorts, 'verifier' | 'store' | 'codes'>;
   readonly clock: Pick<Clock, 'now'>;
   readonly programmes: StoreApi<ProgrammesState>;
@@ -28,7 +29,7 @@ export type Receiving = Omit<ReceivedState, 'received' | 'came'>;
 /** Programmes from outside: opened, looked at, and stored only when the person says so. */
 export function createReceiving(
   { setState: set, getState: get }: Pick<StoreApi<ReceivedState>, 'setState' | 'getState'>,
-  { ports, clock, programmes }: Needs,
+  { ports, clock, programmes }: ReceivingNeeds,
 ): Receiving {
   let judged: Judged | undefined;
   let incoming: Incoming | undefined;

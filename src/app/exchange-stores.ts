@@ -2,8 +2,8 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import { fail, type Result } from '../domain/result.ts';
 import type { Came, PublishingState, ReceivedState } from './exchange-contract.ts';
 import type { ExchangePorts } from './exchange-ports.ts';
-import type { Publishing, Needs as PublishNeeds } from './exchange-publish.ts';
-import type { Needs as ReceiveNeeds, Receiving } from './exchange-receive.ts';
+import type { Publishing, PublishingNeeds } from './exchange-publish.ts';
+import type { Receiving, ReceivingNeeds } from './exchange-receive.ts';
 import { once } from './once.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 
@@ -25,7 +25,7 @@ async function told<T, E>(
 }
 
 /** Receiving, before anything of it has been fetched. */
-export function createReceived(needs: Later<ReceiveNeeds>): StoreApi<ReceivedState> {
+export function createReceived(needs: Later<ReceivingNeeds>): StoreApi<ReceivedState> {
   let here: Receiving | undefined;
   const receiving = once(async () => {
     const [{ createReceiving }, ports] = await Promise.all([
@@ -70,7 +70,7 @@ export function createReceived(needs: Later<ReceiveNeeds>): StoreApi<ReceivedSta
 }
 
 /** Sending, before anything of it has been fetched. */
-export function createPublished(needs: Later<PublishNeeds>): StoreApi<PublishingState> {
+export function createPublished(needs: Later<PublishingNeeds>): StoreApi<PublishingState> {
   const publishing = once(async () => {
     const [{ createPublishing }, ports] = await Promise.all([
       parts().then((all) => all.publishing()),

@@ -14,7 +14,8 @@ import type {
   TellState,
 } from './tell-contract.ts';
 
-export interface Needs {
+/** What telling needs of the app and of the world. */
+export interface TellingNeeds {
   readonly clock: Pick<Clock, 'now'>;
   readonly store: Pick<Store, 'people' | 'putPerson'>;
   readonly share: FileShare;
@@ -31,7 +32,7 @@ const seen = ({ name = '', under16 = false, told }: Person): TellingPerson => ({
 });
 
 /** Telling the leader of a programme what was done. Nothing is ever sent by itself. */
-export async function openTelling(needs: Needs): Promise<StoreApi<TellState>> {
+export async function openTelling(needs: TellingNeeds): Promise<StoreApi<TellState>> {
   const { clock, store, share, newId, programmes, log } = needs;
   const ports = await needs.exchange();
 

@@ -16,6 +16,8 @@ export type Saving = Pick<BoardState, 'save' | 'saveLocked' | 'openLocked' | 'ta
 
 /** Longest file that is looked at, in bytes: twice what the vault opens in characters. */
 const FILE_MAX_BYTES = 128 * 1024 * 1024;
+
+/** Files of a board: as a table, as data, or locked; the locked ones are read back too. */
 export function createSaving(
   desk: Desk,
   { ports, share }: Pick<BoardNeeds, 'ports' | 'share'>,
