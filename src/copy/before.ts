@@ -11,7 +11,7 @@ export const before = {
   hearLine: 'You will hear it from your pocket.',
   watchLine: 'You will watch it on the screen.',
   changeThis: 'Change',
-  /** Said before Start, every time (DESIGN section 9). */
+  /** Said before Start, every time. */
   words:
     'Other sound on this phone will stop. Put the phone in a pocket; it may lock. You will hear when to walk and when to run. Keep your eyes, and one ear, on the road.',
   watchWords:

@@ -3,7 +3,7 @@ import type { Code } from '../../app/exchange-contract.ts';
 
 /** Largest symbol that a phone's camera reads without trouble from another phone's screen. */
 export const VERSION_MAX = 25;
-/** Quiet zone, in modules: ISO/IEC 18004, section 6.3.8 (number as in REFERENCES section 11). */
+/** Quiet zone, in modules: ISO/IEC 18004, section 6.3.8 (number from memory). */
 const QUIET = 4;
 
 /**
