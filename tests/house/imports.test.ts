@@ -95,6 +95,14 @@ describe('who may use whom', () => {
     expect(found).toEqual([]);
   });
 
+  it('HOUSE-10 only one file of the app reads a clock', () => {
+    const reading = /\bDate\.now\b|\bperformance\.now\b|\bnew Date\(\s*\)/;
+    const found = sources
+      .filter((path) => !/^src\/(cli|voice)\//.test(path))
+      .filter((path) => reading.test(code(read(path))));
+    expect(found).toEqual(['src/platform/clock.ts']);
+  });
+
   it('HOUSE-5 the core is compiled without the DOM, and a use of it is refused', () => {
     const folder = join(ROOT, '.cache/no-dom');
     rmSync(folder, { recursive: true, force: true });

@@ -10,8 +10,8 @@ import type { Programme } from '../../domain/programme/programme.ts';
 import { useApp, useLog, useProgrammes } from '../app-context.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
+import { useDayToday } from './day-today.ts';
 import { Reckoning } from './Reckoning.tsx';
-import { useToday } from './today.ts';
 
 /** What a programme leads to: about how long it takes, and when one is at the finish. */
 export function Event() {
@@ -35,7 +35,7 @@ function Inside({ programme }: { programme: Programme }) {
   const entries = useLog((l) => l.entries);
   const following = useStore(useApp().following, (f) => f.following[programme.id]);
   const group = useProgrammes((p) => p.chosen[programme.id]);
-  const today = useToday();
+  const today = useDayToday();
   const session = useMemo(
     () => (group === undefined ? undefined : eventSession(programme, group)),
     [programme, group],

@@ -11,13 +11,13 @@ import {
 import { type Day, mondayOf } from '../../domain/programme/calendar.ts';
 import { useLog, useSettings } from '../app-context.tsx';
 import { Screen } from '../parts/Screen.tsx';
+import { useDayToday } from './day-today.ts';
 import { FeltPlot } from './FeltPlot.tsx';
 import { GuidancePlot } from './GuidancePlot.tsx';
 import { LoadPlot } from './LoadPlot.tsx';
 import { LongestPlot } from './LongestPlot.tsx';
 import { MinutesPlot } from './MinutesPlot.tsx';
 import { Plots } from './Plots.tsx';
-import { useToday } from './today.ts';
 
 /** A programme of six weeks and what was around it, and bars that a thumb can tell apart. */
 const WEEKS = 8;
@@ -41,7 +41,7 @@ export function LookBack() {
 
 /** The latest weeks end with this one, or with a later one when a clock was wrong. */
 function Weeks({ log }: { log: LogByWeek }) {
-  const thisWeek = mondayOf(useToday());
+  const thisWeek = mondayOf(useDayToday());
   const way = useSettings((s) => (s.askAgain === true ? 'later' : 'at-the-end'));
   const mondays = [...log.keys()];
   const first = mondays.reduce((a, b) => Math.min(a, b));

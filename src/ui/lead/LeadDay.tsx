@@ -7,10 +7,10 @@ import { leadCare, leadDay as words } from '../../copy/lead-day.ts';
 import { choiceAgain, firstChoice, type LeadChoice } from '../../domain/lead/choose.ts';
 import { useApp, useSession, useSettings } from '../app-context.tsx';
 import { boardPageAt } from '../board/addresses.ts';
+import { useDateAt } from '../parts/date-at.ts';
 import { mediumOf } from '../parts/next-step.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { isUnderWay } from '../parts/session-state.ts';
-import { localDate } from '../parts/today.ts';
 import { deskAt, leadingAt } from '../workshop/addresses.ts';
 import { useSent } from '../workshop/use-sent.ts';
 import { useSheet } from '../workshop/workshop-context.tsx';
@@ -58,7 +58,7 @@ function OwnUnderWay({ open }: { open: OpenSheet }) {
 }
 
 function Choosing({ open, before }: { open: OpenSheet; before: LedBefore | undefined }) {
-  const today = localDate(new Date(useApp().clock.now()));
+  const today = useDateAt()(useApp().clock.now());
   const { outline } = open;
   const [edited, setEdited] = useState<LeadChoice>();
   const first = () =>

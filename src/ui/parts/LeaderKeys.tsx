@@ -5,9 +5,9 @@ import { leaderKeys as words } from '../../copy/lead.ts';
 import { day } from '../../copy/times.ts';
 import type { Result } from '../../domain/result.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
+import { useDateAt } from './date-at.ts';
 import { Passphrase } from './Passphrase.tsx';
 import { PickFile } from './PickFile.tsx';
-import { localDate } from './today.ts';
 
 /** Runs one thing at a time and says how it went. */
 function useJob() {
@@ -100,9 +100,10 @@ export function ManageKeys({ programmeId }: { programmeId: string }) {
   const store = useApp().publishing;
   const keys = usePublishing((p) => p.keys);
   const [digits, setDigits] = useState('');
+  const dateAt = useDateAt();
   const job = useJob();
   if (keys.name !== 'there') return null;
-  const dayOf = (at: number): string => day(localDate(new Date(at)));
+  const dayOf = (at: number): string => day(dateAt(at));
   return (
     <details className="rule">
       <summary>{words.manage}</summary>

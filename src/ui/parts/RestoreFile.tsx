@@ -9,9 +9,9 @@ import {
   records as words,
 } from '../../copy/records.ts';
 import { useApp } from '../app-context.tsx';
+import { useDateAt } from './date-at.ts';
 import { PickFile } from './PickFile.tsx';
 import { TakeIn } from './TakeIn.tsx';
-import { localDate } from './today.ts';
 
 type Step =
   | { readonly name: 'choose'; readonly said: string }
@@ -79,13 +79,12 @@ interface PreviewProps {
   readonly onLeave: () => void;
 }
 
-const dayOf = (at: number): string => localDate(new Date(at));
-
 function Preview({ preview, onTake, onLeave }: PreviewProps) {
+  const dateAt = useDateAt();
   const isNews = preview.report.some(({ added, changed }) => added + changed > 0);
   return (
     <TakeIn words={words} isNews={isNews} onTake={onTake} onLeave={onLeave}>
-      {aboutFile(preview, dayOf).map((line) => (
+      {aboutFile(preview, dateAt).map((line) => (
         <p key={line}>{line}</p>
       ))}
       <dl className="pairs">

@@ -3,17 +3,18 @@ import { cautions } from '../../copy/cautions.ts';
 import { common } from '../../copy/common.ts';
 import { useApp, useSettings } from '../app-context.tsx';
 import { cameFrom } from '../parts/came-from.ts';
+import { useDateAt } from '../parts/date-at.ts';
 import { Screen } from '../parts/Screen.tsx';
-import { localDate } from '../parts/today.ts';
 
 /** The usual cautions. Shown once before the first session, and reachable from everywhere. */
 export function Cautions() {
   const app = useApp();
   const read = useSettings((s) => s.cautionsReadOn !== undefined);
+  const dateAt = useDateAt();
   const [, go] = useLocation();
   const from = cameFrom('/settings');
   const agree = async () => {
-    await app.settings.getState().change({ cautionsReadOn: localDate() });
+    await app.settings.getState().change({ cautionsReadOn: dateAt(app.clock.now()) });
     go(from);
   };
   return (

@@ -9,13 +9,13 @@ import { kilometres } from '../../domain/log/fields.ts';
 import { msOfSeconds } from '../../domain/units.ts';
 import { useApp, useLog } from '../app-context.tsx';
 import { CoveredStrip } from '../parts/CoveredStrip.tsx';
+import { useDateAt } from '../parts/date-at.ts';
 import { comparison } from '../parts/EffortScale.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { planOf } from '../parts/plan-of.ts';
 import { timelineOf } from '../parts/plans.ts';
 import { RemoveEntry } from '../parts/RemoveEntry.tsx';
 import { Screen } from '../parts/Screen.tsx';
-import { localDate } from '../parts/today.ts';
 
 /** One session that ended. */
 export function Entry() {
@@ -23,6 +23,7 @@ export function Entry() {
   const found = useLog((l) => l.entries.find((each) => each.id === entry));
   const ready = useLog((l) => l.ready);
   const { clock } = useApp();
+  const dateAt = useDateAt();
   if (found === undefined) return ready ? <NotHere /> : null;
   return (
     <Screen
@@ -33,12 +34,14 @@ export function Entry() {
       <CoveredStrip entry={found} height={110} named />
       <p className="small soft">{log.stripHelp}</p>
       <dl className="pairs">
-        {factsOf(found, clock.zoneTime(found.startedAt).offsetMinutes).map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd className="figures">{value}</dd>
-          </div>
-        ))}
+        {factsOf(found, clock.zoneTime(found.startedAt).offsetMinutes, dateAt).map(
+          ([name, value]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd className="figures">{value}</dd>
+            </div>
+          ),
+        )}
       </dl>
       <div className="row">
         <Link
@@ -62,8 +65,15 @@ export function Entry() {
 
 type Fact = readonly [name: string, value: string];
 
-/** @param hereOffset minutes east of UTC that this phone's clocks showed then */
-function factsOf(entry: LogEntry, hereOffset: number): readonly Fact[] {
+/**
+ * @param hereOffset minutes east of UTC that this phone's clocks showed then
+ * @param dateAt the date on this phone at a moment
+ */
+function factsOf(
+  entry: LogEntry,
+  hereOffset: number,
+  dateAt: (at: number) => string,
+): readonly Fact[] {
   const { startedAt, offsetMinutes, zone, distanceM, editedAt } = entry;
   const plan = planOf(entry.plan);
   const done = length(msOfSeconds(entry.doneSeconds));
@@ -78,7 +88,7 @@ function factsOf(entry: LogEntry, hereOffset: number): readonly Fact[] {
     facts.push([log.active, length(msOfSeconds(entry.activeSeconds))]);
   if (distanceM !== undefined) facts.push([log.distance, log.km(kilometres(distanceM))]);
   facts.push(...feltFacts(entry));
-  if (editedAt !== undefined) facts.push([log.edited, day(localDate(new Date(editedAt)))]);
+  if (editedAt !== undefined) facts.push([log.edited, day(dateAt(editedAt))]);
   return facts;
 }
 

@@ -169,7 +169,7 @@ function OtherReasons({ problems }: { problems: readonly ProgrammeProblem[] }) {
 
 function Look({ preview }: { preview: Preview }) {
   const { programme, verdict, stored, digits, groupGone, signed } = preview;
-  const store = useApp().received;
+  const { received: store, clock } = useApp();
   const heading = useRef<HTMLHeadingElement>(null);
   const said = verdictSaid(verdict, programme.revision, programme.leader.name);
   useEffect(() => heading.current?.focus(), []);
@@ -188,7 +188,7 @@ function Look({ preview }: { preview: Preview }) {
         {groupGone !== undefined && <p>{join.groupGone(groupGone)}</p>}
       </section>
       <dl className="pairs">
-        {factsOf(preview).map(([name, value]) => (
+        {factsOf(preview, clock.now()).map(([name, value]) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>{value}</dd>
@@ -211,14 +211,17 @@ function Look({ preview }: { preview: Preview }) {
   );
 }
 
-function factsOf({ programme, stored }: Preview): readonly (readonly [string, string])[] {
+function factsOf(
+  { programme, stored }: Preview,
+  now: number,
+): readonly (readonly [string, string])[] {
   return [
     [join.leader, programme.leader.name],
     [join.weeks, String(programme.weeks.length)],
     [join.groups, programme.groups.map(({ name }) => name).join(', ')],
     [join.revision, String(programme.revision)],
     ...(programme.change === undefined ? [] : [[join.changed, programme.change] as const]),
-    ...(stored === undefined ? [] : [[join.here, cameLine(stored, Date.now())] as const]),
+    ...(stored === undefined ? [] : [[join.here, cameLine(stored, now)] as const]),
   ];
 }
 

@@ -8,9 +8,9 @@ import { TALK_LEVELS } from '../../domain/cues/cue.ts';
 import { useApp, useDevice, useSettings } from '../app-context.tsx';
 import { Choices } from '../parts/Choices.tsx';
 import { useDetour } from '../parts/came-from.ts';
+import { useDateAt } from '../parts/date-at.ts';
 import { InstallHint } from '../parts/InstallHint.tsx';
 import { Screen } from '../parts/Screen.tsx';
-import { localDate } from '../parts/today.ts';
 
 const MODES = ['hear', 'watch'] as const;
 const APPEARANCES = ['auto', 'light', 'dark'] as const;
@@ -91,13 +91,14 @@ const option = <T extends string>(value: T, [name, help]: readonly [string, stri
 function PocketLine() {
   const record = useSettings((s) => s.pocketCheck);
   const skipped = useSettings((s) => s.pocketCheckSkipped === true);
+  const dateAt = useDateAt();
   const detour = useDetour();
   return (
     <section className="stack rule">
       <h2>{words.pocket}</h2>
       <p>
         {record !== undefined
-          ? words.pocketDone(day(localDate(new Date(record.at))))
+          ? words.pocketDone(day(dateAt(record.at)))
           : skipped
             ? words.pocketSkipped
             : words.pocketNever}{' '}

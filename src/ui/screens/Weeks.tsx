@@ -6,7 +6,7 @@ import { weeks } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
-import { useLog, useProgrammes, useReceived } from '../app-context.tsx';
+import { useApp, useLog, useProgrammes, useReceived } from '../app-context.tsx';
 import { useLater } from '../later.ts';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
@@ -160,11 +160,12 @@ function WeekRow({ programme, group, number, finished, children }: RowProps) {
 function Goal({ programme }: { programme: Programme }) {
   const { goal, change } = programme;
   const came = useReceived((r) => r.came[programme.id]);
+  const { clock } = useApp();
   const km = `${goal.distanceM / 1000} km`;
   return (
     <div className="stack tight soft">
       <p>{weeks.goal(goal.name, km, goal.date === undefined ? '' : day(goal.date))}.</p>
-      {came !== undefined && <p>{cameLine(came, Date.now())}</p>}
+      {came !== undefined && <p>{cameLine(came, clock.now())}</p>}
       {change !== undefined && (
         <p>
           {weeks.changeNote}: {change}

@@ -4,7 +4,7 @@ import { common } from '../../copy/common.ts';
 import { minutes } from '../../copy/times.ts';
 import { welcome } from '../../copy/welcome.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
-import { useProgrammes, useReceived } from '../app-context.tsx';
+import { useApp, useProgrammes, useReceived } from '../app-context.tsx';
 import { useLater } from '../later.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
@@ -60,6 +60,7 @@ export function Welcome() {
 function ProgrammeCard({ programme }: { programme: Programme }) {
   const chosen = useProgrammes((p) => p.chosen[programme.id]);
   const came = useReceived((r) => r.came[programme.id]);
+  const { clock } = useApp();
   const group = programme.groups.find((each) => each.id === chosen);
   const later = useLater();
   return (
@@ -69,7 +70,7 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
         {welcome.by(programme.leader.name)}.{' '}
         {welcome.weeks(programme.weeks.length, programme.groups.length)}.
       </p>
-      {came !== undefined && <p className="small soft">{cameLine(came, Date.now())}</p>}
+      {came !== undefined && <p className="small soft">{cameLine(came, clock.now())}</p>}
       {later && group && <later.NextLine programme={programme} group={group.id} />}
       <Ladder programme={programme} group={group?.id} />
       <Link

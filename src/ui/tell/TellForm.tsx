@@ -6,8 +6,8 @@ import { day } from '../../copy/times.ts';
 import { entriesOf } from '../../domain/exchange/tell.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { useLog, useReceived } from '../app-context.tsx';
+import { useDateAt } from '../parts/date-at.ts';
 import { Screen } from '../parts/Screen.tsx';
-import { localDate } from '../parts/today.ts';
 import { choosingOf, type Touched } from './choices.ts';
 import { TellAlong } from './TellAlong.tsx';
 import { TellSessions } from './TellSessions.tsx';
@@ -87,6 +87,7 @@ const SHOWN = 5;
 
 /** What was handed on from this phone, the latest first. */
 function Before({ told }: Pick<TellingPerson, 'told'>) {
+  const dateAt = useDateAt();
   if (told.length === 0) return null;
   return (
     <section className="stack tight rule">
@@ -97,7 +98,7 @@ function Before({ told }: Pick<TellingPerson, 'told'>) {
           .reverse()
           .map(({ at, ids }) => (
             <li key={at} className="figures">
-              {tell.toldOn(day(localDate(new Date(at))), ids.length)}
+              {tell.toldOn(day(dateAt(at)), ids.length)}
             </li>
           ))}
       </ul>

@@ -58,13 +58,14 @@ export function Shelf() {
 
 function Item({ item: { key, sheet, changedAt } }: { item: ShelfItem }) {
   const store = useWorkshopStore();
+  const { clock } = useApp();
   const [, go] = useLocation();
   const sent = usePublishing((p) => p.sent[sheet.id]);
   const [isAsking, setAsking] = useState(false);
   const title = sheet.title.trim() || words.untitled;
   const facts = [
     words.size(sheet.weeks.length, sheet.groups.length),
-    words.changed(cameAt(changedAt, Date.now())),
+    words.changed(cameAt(changedAt, clock.now())),
     ...(sent === undefined ? [] : [words.sent(sent.revision)]),
   ];
   const copy = async () => {

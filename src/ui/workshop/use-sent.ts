@@ -7,7 +7,7 @@ import { changesBetween } from '../../domain/workshop/changes.ts';
 import type { Sheet } from '../../domain/workshop/sheet.ts';
 import { type WeekStanding, weekStanding } from '../../domain/workshop/standing.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
-import { localDate } from '../parts/today.ts';
+import { useDateAt } from '../parts/date-at.ts';
 
 /** What was last sent of a programme, as participants have it; undefined: nothing was. */
 export function useSent(sheet: Sheet | undefined): Programme | undefined {
@@ -36,7 +36,7 @@ export function useChangeLine(sheet: Sheet | undefined): string {
 /** Week by week, what to say of how it stands to what was sent and to today. */
 export function useStandings(sheet: Sheet): readonly string[] {
   const sent = useSent(sheet);
-  const today = localDate(new Date());
+  const today = useDateAt()(useApp().clock.now());
   return useMemo(
     () => weekStanding(sent, sheet, today).map((each) => standingSaid(each, sent?.revision)),
     [sent, sheet, today],
