@@ -40,6 +40,7 @@ const about = (mark: string, how: string): string =>
     .map((line) => `${mark} ${line}`)
     .join('\n');
 
+/** For nginx, to be included in a server block. */
 export function nginx(): string {
   const { folder, path } = EXAMPLE;
   const add = (cache: string, indent: string): string =>
@@ -74,6 +75,7 @@ ${add(KEPT, '        ')}
 `;
 }
 
+/** For lighttpd, to be included in its configuration. */
 export function lighttpd(): string {
   const { folder, path } = EXAMPLE;
   const list = (pairs: readonly (readonly [string, string])[], indent: string): string =>
@@ -142,6 +144,7 @@ ${block('/assets/*', [['Cache-Control', KEPT]])}
 `;
 }
 
+/** The files of `docs/hosting`, and what makes each. */
 export const FILES: Readonly<Record<string, () => string>> = {
   'nginx.conf': nginx,
   'lighttpd.conf': lighttpd,

@@ -26,6 +26,7 @@ export interface IntakeReport {
   readonly left: readonly Left[];
 }
 
+/** How far bringing in is. */
 export type IntakeView =
   | { readonly name: 'nothing' }
   | {
@@ -62,6 +63,7 @@ export interface BoardChange {
   };
 }
 
+/** What others told, in the phone's database. */
 export interface BoardStore {
   /** Those that this version can read. */
   boards(): Promise<Result<Boards, StoreProblem>>;
@@ -100,8 +102,10 @@ export interface BoardFilePreview {
   readonly forgotten: number;
 }
 
+/** Why something of a board was not done. */
 export type BoardProblem = StoreProblem | KeyProblem;
 
+/** What the screens see of what came back, and what they may ask. */
 export interface BoardState {
   readonly ready: boolean;
   /** What is kept could not be read; it is tried again. */

@@ -50,6 +50,7 @@ export interface LedBefore {
 
 // ---- programmes ----------------------------------------------------------------------------
 
+/** The programmes of this phone. */
 export interface ProgrammesState {
   readonly ready: boolean;
   readonly programmes: readonly Programme[];
@@ -60,6 +61,7 @@ export interface ProgrammesState {
 
 // ---- settings ------------------------------------------------------------------------------
 
+/** How this phone is set. Stored as it is: what is new may be left out. */
 export interface Settings {
   readonly talk: Talk;
   readonly mode: 'hear' | 'watch';
@@ -79,6 +81,7 @@ export interface Settings {
   readonly boardsGoOn?: string;
 }
 
+/** What a pocket check saw. */
 export interface PocketRecord {
   readonly at: number;
   readonly userAgent: string;
@@ -91,6 +94,7 @@ export interface PocketRecord {
   readonly events: readonly string[];
 }
 
+/** The settings, and the one way to change them. */
 export interface SettingsState {
   readonly settings: Settings;
   change(part: Partial<Settings>): Promise<void>;
@@ -98,11 +102,13 @@ export interface SettingsState {
 
 // ---- voice pack ----------------------------------------------------------------------------
 
+/** How far the voice is on its way here. */
 export type PackState =
   | { readonly name: 'coming'; readonly loaded: number; readonly total: number }
   | { readonly name: 'ready' }
   | { readonly name: 'missing' | 'damaged' };
 
+/** The voice, and fetching it again. */
 export interface PackStore {
   readonly pack: PackState;
   retry(): Promise<void>;
@@ -112,6 +118,7 @@ export interface PackStore {
 
 export type { Medium };
 
+/** What the session is doing; before it is made ready there is none. */
 export type PlayerState = 'idle' | 'composing' | StateName;
 
 /** Everything a screen shows of the session at one moment. */
@@ -182,6 +189,7 @@ export interface Unfinished {
   readonly offer: 'go-on' | 'keep' | 'wait';
 }
 
+/** The session, as the screens see it and what they may ask of it. */
 export interface SessionStore {
   readonly view: SessionView;
   readonly unfinished?: Unfinished;
@@ -222,6 +230,7 @@ export interface SessionStore {
 
 // ---- log -----------------------------------------------------------------------------------
 
+/** The sessions that were done. */
 export interface LogState {
   readonly ready: boolean;
   /** Newest first. */
@@ -236,6 +245,7 @@ export interface LogState {
 
 // ---- how a person goes through their programmes ----------------------------------------------
 
+/** How each programme is gone through. */
 export interface FollowingState {
   readonly ready: boolean;
   /** By programme id; a programme that was never paused, moved or decided about has none. */
@@ -245,6 +255,7 @@ export interface FollowingState {
 
 // ---- the device ----------------------------------------------------------------------------
 
+/** What this phone and this browser are and can do. */
 export interface DeviceState {
   readonly installed: boolean;
   readonly platform: 'ios' | 'android' | 'other';
@@ -258,6 +269,7 @@ export interface DeviceState {
   readonly persisted?: boolean;
 }
 
+/** New versions of the app. */
 export interface UpdatesState {
   /** Everything needed is on this phone. */
   readonly offlineReady: boolean;
@@ -289,6 +301,7 @@ export interface Exporter {
   hear(piece: Piece, talk: Talk): Promise<Hearing>;
 }
 
+/** Everything that the screens are given. */
 export interface App {
   readonly programmes: StoreApi<ProgrammesState>;
   readonly settings: StoreApi<SettingsState>;

@@ -12,6 +12,7 @@ import { createQueue } from './queue.ts';
 import { createLaterSession } from './session/later-session.ts';
 import { createSettings } from './settings.ts';
 
+/** The app, and when what was stored has been read. */
 export interface RunningApp extends App {
   /** What was stored has been read, or could not be. */
   readonly loaded: Promise<void>;

@@ -46,6 +46,7 @@ export interface Came {
   readonly apart: boolean;
 }
 
+/** What became of what was opened. */
 export type Received =
   | { readonly name: 'nothing' }
   | { readonly name: 'reading' }
@@ -56,6 +57,7 @@ export type Received =
   | { readonly name: 'preview'; readonly preview: Preview }
   | { readonly name: 'kept'; readonly id: string; readonly verdict: Verdict };
 
+/** Receiving, as the screens see it. */
 export interface ReceivedState {
   readonly received: Received;
   /** By the id under which the phone keeps it. What came with the app itself is not in it. */
@@ -131,6 +133,7 @@ export interface Sent {
   readonly at: number;
 }
 
+/** Keys and sending, as the screens see them. */
 export interface PublishingState {
   readonly keys: KeysView;
   /** By programme id. */

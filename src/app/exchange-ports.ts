@@ -9,6 +9,7 @@ import type { Code, Sent } from './exchange-contract.ts';
 import type { StoredProgramme, StoreProblem } from './ports.ts';
 import type { RecordsStore } from './records-contract.ts';
 
+/** Checks what was signed. */
 export interface Verifier {
   /** Whether a signature is right. `not-secure`: this page may not ask, so nobody can tell. */
   verify(claim: Claim): Promise<Result<boolean, 'not-secure'>>;
@@ -29,6 +30,7 @@ export interface OwnKeys {
   readonly backup: string;
 }
 
+/** What new keys are made with. */
 export interface NewKeys {
   readonly passphrase: string;
   /** What the backup file says of itself to whoever opens it. */
@@ -37,6 +39,7 @@ export interface NewKeys {
   readonly at: number;
 }
 
+/** The leader's own keys on this phone. */
 export interface LeaderKeysPort {
   read(): Promise<Result<OwnKeys | undefined, KeyProblem>>;
   /** Makes both pairs and their backup, and keeps them. Keys that are there stay. */
@@ -53,6 +56,7 @@ export interface LeaderKeysPort {
   open(sealed: Uint8Array): Promise<Result<Uint8Array<ArrayBuffer>, AnswerProblem>>;
 }
 
+/** QR symbols, drawn and read. */
 export interface Codes {
   /** A QR symbol with error correction M; nothing when version 25 does not hold it. */
   draw(text: string): Promise<Code | undefined>;
@@ -65,6 +69,7 @@ export interface Codes {
   ): Promise<Result<() => void, ExchangeCode>>;
 }
 
+/** Programmes that came and programmes that went. */
 export interface ExchangeStore {
   programmes(): Promise<Result<readonly StoredProgramme[], StoreProblem>>;
   putProgramme(programme: StoredProgramme): Promise<Result<void, StoreProblem>>;
@@ -85,6 +90,7 @@ export interface StoredSheet {
   readonly mark: string;
 }
 
+/** Programmes in writing, in the phone's database. */
 export interface SheetStore {
   /** Those that this version can read. */
   sheets(): Promise<Result<readonly StoredSheet[], StoreProblem>>;
@@ -97,12 +103,14 @@ export interface SheetStore {
   removeSheet(key: string): Promise<Result<void, StoreProblem>>;
 }
 
+/** Words through the share sheet. */
 export interface Words {
   canShare(): boolean;
   /** Through the share sheet, inside a tap. @returns whether it was handed on */
   share(text: string): Promise<boolean>;
 }
 
+/** Everything that sending, receiving, writing and boards need of the world. */
 export interface ExchangePorts {
   readonly verifier: Verifier;
   readonly keys: LeaderKeysPort;

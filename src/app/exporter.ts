@@ -3,6 +3,7 @@ import type { Exporter, ProgrammesState, SettingsState } from './contract.ts';
 import type { PackHolder } from './pack.ts';
 import type { FileShare } from './ports.ts';
 
+/** What handing a session over needs of the app and of the world. */
 export interface ExporterNeeds {
   readonly programmes: StoreApi<ProgrammesState>;
   readonly settings: StoreApi<SettingsState>;

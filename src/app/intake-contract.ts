@@ -27,6 +27,7 @@ export type LeftWhy =
   /** A file that could not be read, or is none that may hold answers. */
   | 'file';
 
+/** What was found and not taken, for one reason. */
 export interface Left {
   readonly why: LeftWhy;
   readonly count: number;

@@ -3,6 +3,7 @@ import type { VoicePack } from '../domain/track/pack.ts';
 import type { PackStore } from './contract.ts';
 import type { PackSource } from './ports.ts';
 
+/** The voice pack, for those who compose with it. */
 export interface PackHolder {
   readonly store: StoreApi<PackStore>;
   /** The pack, once it is ready. */

@@ -56,6 +56,7 @@ export interface NowPlaying {
   readonly album: string;
 }
 
+/** What the phone shows of a session while it is locked. */
 export interface LockScreen {
   show(now: NowPlaying): void;
   /** Place and length of the session only, never of a lane. */
@@ -63,6 +64,7 @@ export interface LockScreen {
   clear(): void;
 }
 
+/** A programme that came in, as it lies on this phone. */
 export interface StoredProgramme {
   /** Under which this phone keeps it: the programme's own id, or that with a number behind a point. */
   readonly id: string;
@@ -82,11 +84,13 @@ export interface StoreProblem {
   readonly detail: string;
 }
 
+/** What happened to one session, in order. */
 export interface StoredJournal {
   readonly session: string;
   readonly events: readonly SessionEvent[];
 }
 
+/** Everything that is read when the app opens. */
 export interface Stored {
   readonly programmes: readonly StoredProgramme[];
   readonly choices: Readonly<Record<string, string>>;
@@ -141,6 +145,7 @@ export interface Presence {
   isFree(): Promise<boolean>;
 }
 
+/** This phone and this browser. */
 export interface Device {
   readonly state: StoreApi<DeviceState>;
   readonly userAgent: string;
@@ -152,21 +157,25 @@ export interface Device {
   persist(): Promise<void>;
 }
 
+/** Bytes that are here, of how many; a total of 0 is not known. */
 export interface PackProgress {
   readonly loaded: number;
   readonly total: number;
 }
 
+/** Where the voice pack comes from. */
 export interface PackSource {
   /** The whole pack, its hash compared and its frames checked. */
   load(progress: (at: PackProgress) => void): Promise<Result<VoicePack, 'missing' | 'damaged'>>;
 }
 
+/** Hands files out. */
 export interface FileShare {
   /** Offers a file to other apps, or saves it where that is not possible. */
   give(name: string, type: string, content: Uint8Array<ArrayBuffer> | string): Promise<void>;
 }
 
+/** New versions of the app, and when none may be taken. */
 export interface Updates {
   readonly store: StoreApi<UpdatesState>;
   /** A session is under way (or no longer). Safe to repeat. */
@@ -188,6 +197,7 @@ export interface PlayerPorts {
   readonly leadNote: LeadNote;
 }
 
+/** Everything that the app needs of the world. */
 export interface Ports {
   readonly clock: Clock;
   readonly store: Store;

@@ -4,6 +4,7 @@ import type { Clock, StoreProblem } from './ports.ts';
 /** Something to be written. It may be tried several times. */
 export type Write = () => Promise<Result<void, StoreProblem>>;
 
+/** Writes that wait for their turn. */
 export interface Queue {
   push(write: Write): void;
   /** Forgets what has not been written. */

@@ -45,10 +45,12 @@ export interface RestorePreview extends Pick<OpenedBackup, 'kind' | 'madeAt' | '
   readonly programmes: readonly string[];
 }
 
+/** Why a backup was not opened or not taken in. */
 export interface RestoreProblem {
   readonly code: BackupCode | StoreProblem['code'] | 'not-loaded';
 }
 
+/** Calendar, log files, backup and restore. */
 export interface Records {
   /** @returns nothing when there is nothing left to plan */
   calendar(wish: CalendarWish): CalendarPreview | undefined;

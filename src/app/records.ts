@@ -31,6 +31,7 @@ import { showRestored } from './records-show.ts';
 import { verifiedRows } from './records-verify.ts';
 import { DEFAULT_SETTINGS, type SettingsHolder } from './settings.ts';
 
+/** What the records need of the app and of the world. */
 export interface RecordsNeeds {
   readonly exchange: () => Promise<Pick<ExchangePorts, 'records' | 'verifier' | 'address'>>;
   readonly clock: Pick<Clock, 'now' | 'zoneTime'>;

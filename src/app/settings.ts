@@ -4,6 +4,7 @@ import type { Settings, SettingsState } from './contract.ts';
 import type { Store } from './ports.ts';
 import type { Queue } from './queue.ts';
 
+/** What holds until somebody chooses. */
 export const DEFAULT_SETTINGS: Settings = {
   talk: 'usual',
   mode: 'hear',
@@ -11,6 +12,7 @@ export const DEFAULT_SETTINGS: Settings = {
   appearance: 'auto',
 };
 
+/** The settings, and how what was stored comes into them. */
 export interface SettingsHolder {
   readonly store: StoreApi<SettingsState>;
   /** What was stored; changes made before it came stand on top of it. */

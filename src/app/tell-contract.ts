@@ -44,6 +44,7 @@ export interface Answer {
   readonly codes: readonly Code[];
 }
 
+/** Telling the leader, as the screens see it. */
 export interface TellState {
   /** By the id under which the phone keeps the programme. */
   readonly people: Readonly<Record<string, TellingPerson>>;
@@ -70,4 +71,5 @@ export interface TellState {
   shareWords(text: string): Promise<boolean>;
 }
 
+/** The store of it. */
 export type TellStore = StoreApi<TellState>;

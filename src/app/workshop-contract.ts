@@ -50,6 +50,7 @@ export interface OpenSheet {
   readonly wasKey?: string;
 }
 
+/** Writing programmes, as the screens see it. */
 export interface WorkshopState {
   readonly ready: boolean;
   /** What is kept could not be read; it is tried again. */

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { TALK_LEVELS, type Talk } from '../domain/cues/cue.ts';
 import { fail, ok, type Result } from '../domain/result.ts';
 
+/** What the command prints when its words are off, or with `--help`. */
 export const USAGE = `npm run --silent track -- FILE --week 1 --group wren --out DIR
   [--session 1] [--cues few|usual|many]
 

@@ -3,7 +3,9 @@ export type Result<T, E> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly error: E };
 
+/** A value that is there. */
 export const ok = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });
+/** The reason why there is none. */
 export const fail = <E>(error: E): { readonly ok: false; readonly error: E } => ({
   ok: false,
   error,

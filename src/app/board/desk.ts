@@ -16,6 +16,7 @@ import type { ExchangePorts } from '../exchange-ports.ts';
 import type { Clock, FileShare, StoreProblem } from '../ports.ts';
 import { createMemory, goings, type Memory } from './memory.ts';
 
+/** What the board needs of the app and of the world. */
 export interface BoardNeeds {
   readonly ports: Pick<ExchangePorts, 'store' | 'boards' | 'vault' | 'codes' | 'intake'>;
   readonly clock: Clock;
@@ -24,6 +25,7 @@ export interface BoardNeeds {
   readonly settings: StoreApi<SettingsState>;
 }
 
+/** Done, or why not. */
 export type Done = Promise<Result<void, BoardProblem>>;
 
 /** What is kept, and the one way to change it: first in the database, then on the screen. */
@@ -46,6 +48,7 @@ export interface Desk {
   ): Promise<Result<ReadonlyMap<string, string>, { readonly code: 'not-secure' }>>;
 }
 
+/** The desk over the phone's database; `state` is the store that it shows on. */
 export function createDesk(
   state: () => StoreApi<BoardState>,
   { ports, clock, settings }: BoardNeeds,

@@ -18,6 +18,7 @@ export interface Tally {
   report(): IntakeReport;
 }
 
+/** A tally of nothing yet. */
 export function createTally(): Tally {
   let found = 0;
   const taken = new Map<string, Taken>();

@@ -3,6 +3,7 @@ import type { Response } from '../../domain/exchange/response.ts';
 import type { Intake, IntakeSource, IntakeView } from '../board-contract.ts';
 import { createTally } from './intake-report.ts';
 
+/** What bringing in is done with. */
 export interface BringInNeeds {
   readonly intake: Intake;
   /**
@@ -14,6 +15,7 @@ export interface BringInNeeds {
   readonly show: (view: IntakeView) => void;
 }
 
+/** Bringing in, one lot after another. */
 export interface BringIn {
   /** One at a time: what is asked for meanwhile waits its turn. Never rejects. */
   bringIn(sources: readonly IntakeSource[]): Promise<void>;

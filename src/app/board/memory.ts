@@ -76,6 +76,7 @@ export function goings(
   return Object.fromEntries(dates);
 }
 
+/** Remembers nothing yet. */
 export function createMemory(): Memory {
   const heard = new Map<string, Heard>();
   const days = new Map<string, Attendance>();

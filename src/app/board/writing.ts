@@ -26,6 +26,7 @@ export type Writing = Pick<
 const toldId = (heard: Heard): string | undefined =>
   isByHand(heard) ? heard.known?.same : heard.person;
 
+/** Writes what a leader says of people, each as one change of what lies there. */
 export function createWriting(desk: Desk, newId: () => string): Writing {
   const { now } = desk;
 

@@ -12,6 +12,7 @@ interface Spoken {
 /** All that is said in a track, lane by lane. */
 export type Captions = readonly Spoken[];
 
+/** What is heard at one moment. */
 export interface Heard {
   /** The cue that sounds now. */
   readonly cue?: Cue;
@@ -19,6 +20,7 @@ export interface Heard {
   readonly caption: string;
 }
 
+/** What is said in each lane of a track, each cue at its place in the track. */
 export function captionsOf({ cues, lanes, leadIn }: TrackPlan, layout: TrackLayout): Captions {
   const spoken: Spoken[] = [
     { lane: { start: ms(0), end: layout.tail.end }, cues: cues.cues },

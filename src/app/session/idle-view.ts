@@ -1,6 +1,7 @@
 import { ms } from '../../domain/units.ts';
 import type { SessionView } from '../contract.ts';
 
+/** No control makes sense. */
 export const NOTHING_OFFERED: SessionView['offers'] = {
   hold: false,
   goOn: false,
@@ -12,6 +13,7 @@ export const NOTHING_OFFERED: SessionView['offers'] = {
   undo: null,
 };
 
+/** What is shown while there is no session. */
 export const IDLE_VIEW: SessionView = {
   state: 'idle',
   medium: 'sound',

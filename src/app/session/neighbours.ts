@@ -21,6 +21,7 @@ interface Needs {
   freed(): Promise<void>;
 }
 
+/** Looks at other tabs; nothing is known of them yet. */
 export function createNeighbours(needs: Needs): Neighbours {
   let busy = false;
   let stopLooking: (() => void) | undefined;

@@ -13,6 +13,7 @@ import { type Ms, ms } from '../../domain/units.ts';
 import type { Clock, Signal, Transport } from '../ports.ts';
 import { behind } from './lead-in.ts';
 
+/** What the player has done for it. */
 export interface PlayerHooks {
   write(event: SessionEvent, strict: boolean): void;
   stayAwake(on: boolean): void;
@@ -25,6 +26,7 @@ export interface PlayerHooks {
   changed(signal: Signal | undefined): void;
 }
 
+/** The one session that this tab runs. */
 export interface Player {
   readonly session: Session | undefined;
   /** Where the track is now. */

@@ -16,6 +16,7 @@ export interface PocketWatcher {
   ended(session: Session): void;
 }
 
+/** Watches pocket checks, and keeps what the last one saw in the settings. */
 export function createPocketWatcher(
   clock: Clock,
   { device }: { device: Device },

@@ -20,6 +20,7 @@ export type Wanted =
     }
   | { readonly purpose: 'pocket-check'; readonly choice?: undefined; readonly medium: 'sound' };
 
+/** What was asked for by a choice, or by what is led. */
 export const wantedOf = (what: Choice | Led, medium: Medium): Wanted =>
   'plan' in what
     ? { purpose: 'lead', led: what, medium }
@@ -51,6 +52,7 @@ interface Needs {
   changed(): void;
 }
 
+/** Composes for a player, and anew when voice, programmes or settings change before the start. */
 export function createPreparer(needs: Needs): Preparer {
   const { player, pack } = needs;
   let wanted: Wanted | undefined;

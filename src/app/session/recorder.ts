@@ -37,6 +37,7 @@ interface Book {
   closing?: true;
 }
 
+/** Writes to the phone's database, by the right that the keeper gives. */
 export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Recorder {
   const troubled = new Set<string>();
   let book: Book | undefined;

@@ -8,6 +8,7 @@ import type { Clock, StoredJournal } from '../ports.ts';
 import { choiceOf } from './draft.ts';
 import type { Keeper } from './keeper.ts';
 
+/** What is done about sessions that were cut off. */
 export interface Recoverer {
   /** Logs what can only be logged, and offers the newest of the rest. */
   look(journals: readonly StoredJournal[]): Promise<void>;

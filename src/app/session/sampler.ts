@@ -11,6 +11,7 @@ export interface Sampler {
   stop(): boolean;
 }
 
+/** Plays a cue through the sound that will carry the session. */
 export function createSampler(sound: Transport, pack: PackHolder): Sampler {
   let stopListening: (() => void) | undefined;
   let tookOver = false;

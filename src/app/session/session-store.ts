@@ -40,6 +40,7 @@ export interface Around {
   readonly log: StoreApi<LogState>;
 }
 
+/** The session's store, and what only the app asks of it. */
 export interface SessionPart {
   readonly store: StoreApi<SessionStore>;
   /** Looks at what an earlier run of the app left behind. */

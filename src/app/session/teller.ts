@@ -24,6 +24,7 @@ interface Needs {
 /** While another lane than the session's is heard, the lock screen's own clock runs on wrongly. */
 const PLACE_AGAIN_MS = 5000;
 
+/** Tells what has changed since it was told last; nothing has been yet. */
 export function createTeller(needs: Needs): Teller {
   const { clock, lockScreen } = needs;
   let hidden = false;

@@ -11,6 +11,11 @@ export interface Wake {
   stop(): void;
 }
 
+/**
+ * Asks the phone for its screen, for as long as somebody needs it.
+ *
+ * @param underWay whether a session runs: only then is a watched screen kept on
+ */
 export function createWake(device: Device, underWay: () => boolean): Wake {
   let seen = false;
   let watched = false;

@@ -10,6 +10,7 @@ interface Wish {
   readonly sheet?: StoredSheet;
 }
 
+/** Keeps the newest state of each sheet. */
 export interface Keeper {
   /** Keeps this state of the sheet, as soon as what is being written has been written. */
   put(sheet: StoredSheet): void;

@@ -16,6 +16,7 @@ type Understood =
 
 type WeekReading = Readonly<Record<string, readonly Reading[]>>;
 
+/** Reads sheets, and remembers what it read. */
 export interface Reader {
   /** Everything that follows from a sheet. What did not change stays the same object. */
   read(sheet: Sheet): Pick<OpenSheet, 'readings' | 'outline'>;

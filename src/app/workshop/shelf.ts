@@ -7,6 +7,7 @@ import type { Clock, StoreProblem } from '../ports.ts';
 import type { ShelfItem } from '../workshop-contract.ts';
 import { createKeeper } from './keeper.ts';
 
+/** What writing needs of the app and of the world. */
 export interface WorkshopNeeds {
   readonly store: SheetStore;
   readonly clock: Pick<Clock, 'now' | 'later'>;
@@ -23,6 +24,7 @@ interface Hears {
   movedApart(from: string, to: StoredSheet): void;
 }
 
+/** The sheets of this phone. */
 export interface Shelf {
   get(key: string): StoredSheet | undefined;
   find(matches: (sheet: Sheet) => boolean): StoredSheet | undefined;

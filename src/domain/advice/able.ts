@@ -3,6 +3,7 @@ import { rule } from './rules.ts';
 
 /** Plain choices, as the fewest minutes of each: none, a minute, two, five, ... or more. */
 export const WALK_CHOICES = [0, 5, 10, 20, 30, 45] as const;
+/** The same for running. */
 export const RUN_CHOICES = [0, 1, 2, 5, 10, 20, 30] as const;
 
 /** What a person says of today. Nothing of it is kept. */

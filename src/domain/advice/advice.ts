@@ -22,6 +22,7 @@ import { restOn } from './rest.ts';
 import { rule } from './rules.ts';
 import { enoughOf, type Situation } from './situation.ts';
 
+/** One piece of advice: what to do, because of what, and what would change it. */
 export interface Advice {
   readonly action: Action;
   /** What decides it. */

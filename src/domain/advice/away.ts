@@ -19,6 +19,7 @@ export const wasIll = (pauses: readonly Pause[], after: Day, until: Day): boolea
     .filter(({ why }) => why === 'illness')
     .reduce((sum, pause) => sum + pausedDays(pause, after, until), 0) >= rule('illness');
 
+/** Whether the days between two were long enough, or ill enough, to come back in gently. */
 export const wasAway = (pauses: readonly Pause[], from: Day, to: Day): boolean =>
   idleBetween(from, to) > rule('away') || wasIll(pauses, from, to);
 

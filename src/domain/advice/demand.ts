@@ -23,8 +23,10 @@ export interface Ask {
 
 /** Where a group's last weeks lead: walking, walking and running in turn, running on. */
 export const ARRIVALS = ['walk', 'mix', 'run'] as const;
+/** Where a group leads by its sessions: walking, both in turn, or running on. */
 export type Arrival = (typeof ARRIVALS)[number];
 
+/** What a group asks of a person, at first and in the end. */
 export interface Demand {
   readonly group: Group;
   /** Of each of the first weeks that have sessions. */

@@ -2,6 +2,7 @@ import type { Programme } from '../programme/programme.ts';
 import { type Able, type Answers, ableOf, type Short, shortOf } from './able.ts';
 import { ARRIVALS, type Arrival, type Ask, type Demand, ranked } from './demand.ts';
 
+/** A group beside the one that is answered: what it asks, and what speaks against it. */
 export interface Compared {
   readonly group: string;
   readonly than: 'gentler' | 'harder';
@@ -14,6 +15,7 @@ export interface Compared {
   readonly beyondWish: boolean;
 }
 
+/** The group that would suit a person, why, and how the others compare. */
 export interface GroupAnswer {
   readonly group: string;
   readonly why: {

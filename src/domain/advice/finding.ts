@@ -2,6 +2,7 @@ import type { Detail } from '../programme/problem.ts';
 
 /** From more to less. Advice never moves towards the front when a session felt harder. */
 export const ACTIONS = ['step-up', 'go-on', 'repeat', 'ease', 'rest', 'stop'] as const;
+/** What advice comes to, from the mildest to the gravest. */
 export type Action = (typeof ACTIONS)[number];
 
 /** What was seen in the log, and what each leads to. */
@@ -41,7 +42,9 @@ export const LEADS_TO = {
   easier: 'step-up',
 } as const satisfies Readonly<Record<string, Action>>;
 
+/** What can be seen in a log. */
 export type FindingCode = keyof typeof LEADS_TO;
+/** All of them, in the order of the table above. */
 export const FINDINGS = Object.keys(LEADS_TO) as readonly FindingCode[];
 
 /** Something seen in the log, with its numbers. */
@@ -50,6 +53,8 @@ export interface Finding {
   readonly detail: Detail;
 }
 
+/** A finding with its numbers. */
 export const finding = (code: FindingCode, detail: Detail = {}): Finding => ({ code, detail });
 
+/** How grave what a finding leads to is: 0 is the mildest. */
 export const severityOf = (code: FindingCode): number => ACTIONS.indexOf(LEADS_TO[code]);

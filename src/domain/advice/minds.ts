@@ -18,6 +18,7 @@ export type Mind =
   | 'again-one'
   | 'too-hard-there';
 
+/** What would change an advice, with its numbers. */
 export interface Change {
   readonly code: Mind;
   readonly detail: Detail;

@@ -6,6 +6,7 @@ import { weekAt } from './bases.ts';
 import type { Course } from './course.ts';
 import { type Situation, sessionsFor } from './situation.ts';
 
+/** Where a person is in a programme. */
 export type Stage =
   /** The first week lies ahead. */
   | 'before'
@@ -16,6 +17,7 @@ export type Stage =
   /** Every week lies behind. */
   | 'through';
 
+/** The session that comes next, and whether the week asks for it. */
 export interface NextSession {
   /** Both from 1. */
   readonly week: number;
@@ -34,6 +36,7 @@ export interface NextSession {
   readonly from: string;
 }
 
+/** Sessions done this week, against what the week asks for. */
 export interface WeekCount {
   readonly done: number;
   readonly min: number;
@@ -41,6 +44,7 @@ export interface WeekCount {
   readonly is: 'none' | 'some' | 'enough' | 'full';
 }
 
+/** The week that is theirs now, from 1, and the stage they are in. */
 export interface Place {
   readonly now: number;
   /** Monday of that week for this person. */
@@ -48,6 +52,7 @@ export interface Place {
   readonly stage: Stage;
 }
 
+/** Which week is theirs, by what they did and decided and by the leader's calendar. */
 export function placeOf({ programme }: Situation, course: Course): Place {
   const { monday, bases, start, pause, late } = course;
   const here = weekAt(bases, monday);
@@ -59,6 +64,7 @@ export function placeOf({ programme }: Situation, course: Course): Place {
   return { now, from: monday, stage };
 }
 
+/** Counts what was done since Monday against the times of a week, from 1. */
 export function countOf({ programme }: Situation, course: Course, now: number): WeekCount {
   const week = programme.weeks[Math.min(now, programme.weeks.length) - 1];
   const done = course.done.filter(({ day }) => day >= course.monday).length;

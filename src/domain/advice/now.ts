@@ -18,6 +18,7 @@ import { type Rest, restOn } from './rest.ts';
 import type { Situation } from './situation.ts';
 import { type WeekState, weekStates } from './week-states.ts';
 
+/** Everything that the first screen of a programme says. */
 export interface Now {
   readonly stage: Stage;
   /** The week of the programme that is theirs, from 1; its last one when it is through. */

@@ -25,6 +25,7 @@ const SCREENING =
   'Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473-9: who has not been active regularly ' +
   'starts with light to moderate effort';
 
+/** Every number that advice goes by, with its unit, its reason and where it is from. */
 export const ADVICE_RULES = {
   // ---- what counts ---------------------------------------------------------------------------
   counts: {
@@ -280,6 +281,7 @@ export const ADVICE_RULES = {
   },
 } as const satisfies Readonly<Record<string, Rule>>;
 
+/** The name of a number above. */
 export type RuleId = keyof typeof ADVICE_RULES;
 
 /** The number of a rule. */

@@ -5,6 +5,7 @@ import type { Course } from './course.ts';
 import { rule } from './rules.ts';
 import { enoughOf, type Situation, sessionsFor } from './situation.ts';
 
+/** How a week of a programme stands for a person. */
 export type WeekName =
   | 'done'
   /** Something of it was done, less than the fewest times. */

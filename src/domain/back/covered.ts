@@ -11,6 +11,7 @@ import type { Laid, Stretch } from './laid.ts';
  */
 export type Basis = 'covered' | 'as-told' | 'whole-plan' | 'shared-out' | 'not-known';
 
+/** What of a plan was gone through, and how that is known. */
 export interface Gone {
   readonly basis: Basis;
   readonly stretches: readonly Stretch[];

@@ -70,6 +70,7 @@ export function estimateFromSpeeds(
   return ok({ low: time(Math.max(...speeds)), high: time(Math.min(...speeds)) });
 }
 
+/** An estimate from sessions whose distance was measured. */
 export interface Measured extends Estimate {
   /** The sessions that it rests on, latest first. */
   readonly entries: readonly LogEntry[];

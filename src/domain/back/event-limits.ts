@@ -6,6 +6,7 @@
 /** How far a number can be leaned on. */
 export type Standing = 'published' | 'common practice';
 
+/** A number that an estimate assumes. */
 export interface Assumed {
   readonly value: number;
   readonly unit: 's per km' | 's' | '%' | 'm' | 'sessions' | 'weeks' | 'power';
@@ -18,6 +19,7 @@ const RIEGEL =
   'Riegel 1981, Athletic records and human endurance, American Scientist 69(3):285-90; range as ' +
   'an encyclopaedia gives it, 3.5 to 230 min';
 
+/** Everything that an estimate of the event assumes. */
 export const EVENT_LIMITS = {
   walkFast: {
     value: 640,

@@ -5,6 +5,7 @@ import type { Timeline } from '../timeline/timeline.ts';
 import { ASSUMED_SPEEDS } from './estimate.ts';
 import { metresOfMix, mixOf } from './mix.ts';
 
+/** The session of a group that is most like the event. */
 export interface EventSession {
   /** From 1. */
   readonly week: number;

@@ -18,6 +18,7 @@ export const GUIDANCE = {
 export const asModerate = ({ moderate, vigorous }: { moderate: Ms; vigorous: Ms }): Ms =>
   ms(moderate + GUIDANCE.vigorousCountsAs * vigorous);
 
+/** Where a week stands to what is advised. */
 export type AgainstGuidance = 'below' | 'within' | 'above';
 
 /** Where a week stands. Both ends belong to what is asked for. */

@@ -13,6 +13,7 @@ export function intensityOf(met: number): Intensity {
   return met >= 3 ? 'moderate' : 'light';
 }
 
+/** The energy that an activity takes, by the Compendium. */
 export interface Energy {
   readonly met: number;
   /** Code in the Compendium of Physical Activities; none for standing. */

@@ -18,6 +18,7 @@ export interface Laid {
   readonly total: Ms;
 }
 
+/** A timeline without what nobody asks of it here. */
 export const laidOf = ({ segments, total }: Timeline): Laid => ({
   stretches: segments.map(({ start, end, activity, part }) => ({
     from: start,

@@ -10,6 +10,7 @@ export interface Mix {
   readonly run: Ms;
 }
 
+/** How fast somebody walks and runs. */
 export interface Speeds {
   readonly walk: MetresPerSecond;
   readonly run: MetresPerSecond;

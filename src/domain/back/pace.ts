@@ -5,10 +5,12 @@ export const MILE_M = 1609.344;
 
 /** Time for a kilometre. Paces are shown, speeds are reckoned with. */
 export type SecondsPerKm = number;
+/** A speed, in metres a second. */
 export type MetresPerSecond = number;
 
 /** A pace is a speed turned over: 1,000 m over the seconds for them. Both ways the same. */
 export const speedOf = (pace: SecondsPerKm): MetresPerSecond => 1000 / pace;
+/** The pace of a speed. */
 export const paceOf = (speed: MetresPerSecond): SecondsPerKm => 1000 / speed;
 
 /** Kilometres in an hour. */

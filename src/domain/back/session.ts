@@ -27,6 +27,7 @@ export interface Sums {
   readonly rated: number;
 }
 
+/** One session as it is looked back on. */
 export interface SessionBack extends Sums {
   readonly entry: LogEntry;
   readonly basis: Basis;

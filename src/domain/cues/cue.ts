@@ -1,6 +1,7 @@
 import type { Ms } from '../units.ts';
 import type { ClipId } from './vocabulary.ts';
 
+/** What a cue is for. */
 export type CueKind =
   | 'start'
   | 'countdown'
@@ -15,6 +16,7 @@ export type CueKind =
 
 /** How much is said: tones, activity and duration only; the usual; or never quiet for long. */
 export const TALK_LEVELS = ['few', 'usual', 'many'] as const;
+/** How much is said. */
 export type Talk = (typeof TALK_LEVELS)[number];
 
 /** One clip of the voice pack (a word or a tone) and when its first sound is to be heard. */

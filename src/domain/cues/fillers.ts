@@ -29,6 +29,7 @@ const HABITS: Readonly<Record<Exclude<Talk, 'few'>, Habit>> = {
 /** In one segment, what is left of it is said after so many other things, where quiet must end. */
 const THEN_TIME_LEFT = 2;
 
+/** What gaps are filled with, and how much of it. */
 export interface FillWith {
   readonly talk: Talk;
   readonly reminders: readonly string[];

@@ -12,6 +12,7 @@ import { isShort } from './short.ts';
 import { cueOf, heardFor, placeClips, spokenCue } from './speak.ts';
 import type { ClipId } from './vocabulary.ts';
 
+/** What the cues of a session depend on besides its timeline. */
 export interface CueOptions {
   readonly talk: Talk;
   /** Ids of the spoken catalogue or the leader's own words, in the leader's order. */

@@ -29,8 +29,10 @@ export const REMINDERS = {
   'walking-is-fine': 'Walking is fine, at any time.',
 } as const;
 
+/** The id of a reminder that can be spoken. */
 export type ReminderId = keyof typeof REMINDERS;
 
+/** All of them, in the order in which they are offered. */
 export const REMINDER_IDS = Object.keys(REMINDERS) as readonly ReminderId[];
 
 /** Whether a programme's reminder is one that can be spoken; free text is not. */

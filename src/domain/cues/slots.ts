@@ -9,6 +9,7 @@ export interface Slot {
   readonly needed: boolean;
 }
 
+/** How densely a quiet stretch should be filled; lengths in milliseconds. */
 export interface Wish {
   /** Longest quiet that is allowed. */
   readonly bound: number;

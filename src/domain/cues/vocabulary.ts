@@ -34,6 +34,7 @@ export interface Call {
  */
 export type Join = 'none' | 'left' | 'right' | 'both';
 
+/** One clip of the voice pack: what it says, and how it follows another. */
 export interface ClipSpec {
   /** What the speech engine is given, or the tone to make. */
   readonly say: string | Tone | Call;

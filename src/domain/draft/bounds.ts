@@ -9,6 +9,7 @@ export type Half = number;
 
 const HALF_MS = 30_000;
 
+/** Half minutes as milliseconds. */
 export const msOfHalf = (halves: Half): Ms => ms(halves * HALF_MS);
 /** Rounds down: what somebody can do today is never made more. */
 export const halfOf = (length: Ms): Half => Math.floor(length / HALF_MS);

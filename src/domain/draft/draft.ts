@@ -24,8 +24,10 @@ export const FOCUSES = [
   'longest',
   'event',
 ] as const;
+/** What a week is about. */
 export type Focus = (typeof FOCUSES)[number];
 
+/** A session that is proposed, with what it changes from the week before. */
 export interface DraftCell {
   readonly text: string;
   readonly plan: Plan;
@@ -34,6 +36,7 @@ export interface DraftCell {
   readonly apart?: true;
 }
 
+/** A week that is proposed, for all groups. */
 export interface DraftWeek {
   readonly kind: WeekKind;
   readonly focus: Focus;
@@ -45,6 +48,7 @@ export interface DraftWeek {
   readonly cells: Readonly<Record<string, DraftCell>>;
 }
 
+/** A whole programme that is proposed, and who arrives by it. */
 export interface Draft {
   readonly weeks: readonly DraftWeek[];
   /** In the order of the groups. */
@@ -61,6 +65,7 @@ const EFFORT = { first: 50, last: 60, step: 5 } as const;
 /** What the harder part of a group's sets is. */
 export type HardActivity = 'brisk walk' | 'easy jog' | 'run';
 
+/** What a group does in the harder part of a set. */
 export function hardActivity({ arrive, run }: WishGroup): HardActivity {
   if (arrive === 'walk') return 'brisk walk';
   return arrive === 'run' && run >= RUNS_FROM ? 'run' : 'easy jog';

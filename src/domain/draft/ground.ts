@@ -11,6 +11,7 @@ export interface Ground {
   readonly cost: number;
 }
 
+/** What the row of shared main sets has to keep to, and what it should reach. */
 export interface GroundWish {
   readonly weeks: number;
   /** Longest that the first main set may be. */

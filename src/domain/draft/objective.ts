@@ -13,6 +13,7 @@
 import { BOUNDS, type Half } from './bounds.ts';
 import type { Form, Option } from './option.ts';
 
+/** What each fault of a draft costs. Only how they compare means anything. */
 export const WEIGHTS = {
   /** The longest main set is shorter than somebody needs, or longer than anybody does. */
   groundShort: 1000,
@@ -54,6 +55,7 @@ const FIRST_MAIN: Half = 40;
 const LIGHT_HARD = 0.55;
 const LIGHT_MAIN = 0.6;
 
+/** In how many numbers of sets a main set can be cut without a rest left over. */
 export const waysOf = (main: Half): number => {
   let ways = 0;
   for (let sets: number = BOUNDS.sets.min; sets <= BOUNDS.sets.max; sets += 1)

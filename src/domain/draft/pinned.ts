@@ -30,6 +30,7 @@ export interface PinnedWeek {
   readonly stretch: number;
 }
 
+/** What the pinned sessions of a group fix, week by week. */
 export function pinnedWeeks(wish: Wish, group: string, arrive: Arrival): readonly PinnedWeek[] {
   const pins = (wish.pins ?? []).filter(({ at }) => at.group === group);
   return Array.from({ length: wish.weeks }, (_, week) => {

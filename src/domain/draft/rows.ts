@@ -20,6 +20,7 @@ const LONGER = 3;
 export const neededMain = (arrive: Arrival, distanceM: number): Half =>
   wholeMain(needOf(arrive, distanceM).main, arrive !== 'run');
 
+/** The longest main set that a session has room for. */
 export const longestMain = ({ session }: Wish): Half => halfOf(session) - 2 * BOUNDS.ends;
 
 function groundWish(wish: Wish, together: boolean): GroundWish {

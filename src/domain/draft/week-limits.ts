@@ -4,6 +4,7 @@ import type { Option } from './option.ts';
 import type { PinnedWeek } from './pinned.ts';
 import type { Arrival } from './wish.ts';
 
+/** A group on its way through the weeks. */
 export interface Climber {
   readonly arrive: Arrival;
   /** Longest stretch that is comfortable today. */

@@ -9,8 +9,10 @@ import type { CellPlace } from '../workshop/sheet.ts';
 
 /** Where a group should be when the event comes: walk it, walk and run it, or run all of it. */
 export const ARRIVALS = ['walk', 'mix', 'run'] as const;
+/** Where a group should arrive: walking it, both in turn, or running all of it. */
 export type Arrival = (typeof ARRIVALS)[number];
 
+/** A group, what it can do today and where it should arrive. */
 export interface WishGroup extends Group {
   /** Longest brisk walk that is comfortable today. */
   readonly walk: Ms;
@@ -50,6 +52,7 @@ export const WISH = {
   groups: { min: 1, max: LIMITS.groups },
 } as const;
 
+/** A question of the draft, for saying where an answer does not fit. */
 export type WishField =
   | 'weeks'
   | 'session'

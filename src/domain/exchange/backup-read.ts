@@ -21,6 +21,7 @@ export const BACKUP_CODES = [
   'table',
   'too-large',
 ] as const;
+/** Why a file is no backup that can be taken in. */
 export type BackupCode = (typeof BACKUP_CODES)[number];
 
 /** A file that can be restored from, as far as it can be read. */

@@ -106,6 +106,7 @@ const PersonShape = v.object({
   told: v.array(v.object({ at: moment, ids: v.array(text) })),
   under16: v.optional(v.boolean()),
 });
+/** Who the person is to a leader, as it lies in a backup. */
 export type PersonRecord = v.InferOutput<typeof PersonShape>;
 
 const CellsShape = v.array(
@@ -154,6 +155,7 @@ const StoredProgrammeShape = v.object({
   key: v.optional(name),
   retired: v.optional(v.array(text)),
 });
+/** A programme that came, as it lies in a backup. */
 export type ProgrammeRecord = v.InferOutput<typeof StoredProgrammeShape>;
 
 const SentShape = v.object({
@@ -176,8 +178,13 @@ export function asEntry(value: unknown): LogEntry | undefined {
   const carried = readEntry(value);
   return v.is(EntryShape, carried) ? (carried as LogEntry) : undefined;
 }
+/** How a programme is gone through; nothing where it is of another shape. So are those below. */
 export const asFollowing = as(FollowingShape) as (value: unknown) => Following | undefined;
+/** Who the person is to a leader. */
 export const asPerson = as(PersonShape);
+/** A programme in writing. */
 export const asSheet = as(SheetShape);
+/** A programme that came. */
 export const asProgramme = as(StoredProgrammeShape);
+/** What was last sent. */
 export const asSent = as(SentShape);

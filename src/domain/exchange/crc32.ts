@@ -9,8 +9,10 @@ export const CRC_BYTES = 4;
 
 /** A checksum under way: what it begins with, one byte more, and what has come of it. */
 export const CRC_START = 0xffffffff;
+/** The sum after one byte more. */
 export const crcStep = (crc: number, byte: number): number =>
   (TABLE[(crc ^ byte) & 255] ?? 0) ^ (crc >>> 8);
+/** The checksum of all bytes that were stepped through: 32 bits, not negative. */
 export const crcEnd = (crc: number): number => (crc ^ 0xffffffff) >>> 0;
 
 /** CRC-32 as in ISO 3309 and RFC 1952, section 8: finds damage, and keeps nobody from making it. */

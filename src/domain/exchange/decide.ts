@@ -49,6 +49,7 @@ export interface Kept {
  */
 export type Acceptance = 'keep' | 'keep-apart' | 'take-over';
 
+/** What a programme that came is to this phone, and what may be done with it. */
 export interface Decision {
   readonly verdict: Verdict;
   /** Which of those that are here it is about. */

@@ -16,7 +16,9 @@ const ZIPS: readonly (readonly number[])[] = [
 const beginsAs = (first: Uint8Array, all: readonly (readonly number[])[]): boolean =>
   all.some((marks) => marks.every((mark, n) => first[n] === mark));
 
+/** Whether a file is a picture, by its first four bytes or more. */
 export const isPictureFile = (first: Uint8Array): boolean => beginsAs(first, PICTURES);
+/** Whether a file is a ZIP archive, by its first four bytes or more. */
 export const isZipFile = (first: Uint8Array): boolean => beginsAs(first, ZIPS);
 
 /** How a text is written, by its byte order mark; without one it is UTF-8 (Unicode 16, 23.8). */

@@ -11,6 +11,7 @@ export interface Joining {
   code(): string;
 }
 
+/** A code of no letters yet. */
 export function createJoining(): Joining {
   const pieces: string[] = [];
   let length = 0;

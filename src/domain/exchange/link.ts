@@ -7,6 +7,7 @@ export const JOIN = '#/join/';
 /** The same for what a participant tells a leader. */
 export const ANSWER = '#/answer/';
 
+/** Where in the app a link leads: to receiving a programme, or to opening an answer. */
 export type Door = typeof JOIN | typeof ANSWER;
 
 /** Most parts that a code is cut into: more than four symbols are not scanned, they are given up. */

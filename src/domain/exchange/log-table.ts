@@ -42,6 +42,7 @@ const COLUMNS: readonly (readonly [name: string, cell: Cell])[] = [
   ['id', (entry) => harmless(entry.id)],
 ];
 
+/** Names of the table's columns, in their order. */
 export const LOG_COLUMNS: readonly string[] = COLUMNS.map(([name]) => name);
 
 const cellText = (value: ReturnType<Cell>): string => {

@@ -11,6 +11,7 @@ export function canonical(value: unknown): string {
   return `{${fields.join(',')}}`;
 }
 
+/** Whether two records say the same, in whatever order their keys stand. */
 export const isSame = (a: unknown, b: unknown): boolean => canonical(a) === canonical(b);
 
 /** The later in an order that both sides agree on, whichever is asked first. */

@@ -24,6 +24,7 @@ export type NotTakenWhy =
 /** Of each signed programme of a backup: the keys that its key verifiably came after. */
 export type Vouched = Readonly<Record<string, readonly string[]>>;
 
+/** The programmes of a phone after a backup was merged into them, by their ids here. */
 export interface MergedProgrammes {
   readonly rows: ReadonlyMap<string, unknown>;
   /** Under which id each programme of the backup is kept here. */

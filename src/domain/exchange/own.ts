@@ -2,6 +2,7 @@
 export const isPlainObject = (value: unknown): value is object =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** What lies under a key of an object itself, never of its prototype. */
 export const ownValue = (value: object, key: string): unknown =>
   Object.hasOwn(value, key) ? Reflect.get(value, key) : undefined;
 

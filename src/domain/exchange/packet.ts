@@ -13,6 +13,7 @@ const VERSION = 1;
 /** What is inside: a programme, or what a participant tells a leader, which is sealed. */
 const KINDS = { programme: 1, answer: 2 } as const;
 const SIGNED = 0x10;
+/** Bytes before what is packed: version and kind. */
 export const HEAD_BYTES = 2;
 
 /** Exactly what was signed, and the signature where there is one. */
@@ -21,10 +22,12 @@ export interface Packet {
   readonly signature?: Uint8Array<ArrayBuffer>;
 }
 
+/** Why a code cannot be opened, whichever kind it is of. */
 export type PacketFault = 'cut-short' | 'damaged' | 'newer' | 'too-large';
 
 /** `answer`, `not-an-answer`: whole, and of the other kind. */
 export type ProgrammeFault = PacketFault | 'answer';
+/** The same of what should be an answer. */
 export type AnswerFault = PacketFault | 'not-an-answer';
 
 /** Version and kind of an answer: what its seal is bound to, besides what is in it. */

@@ -7,6 +7,7 @@ export interface Parts {
   readonly pieces: Readonly<Record<number, string>>;
 }
 
+/** What some parts of a code come to. */
 export type Collected =
   | { readonly kind: 'waiting'; readonly parts: Parts }
   | { readonly kind: 'complete'; readonly code: string }

@@ -7,5 +7,6 @@ export const PASSPHRASE_MIN = 15;
 /** Spaces at the ends and the way in which a keyboard composes letters do not matter. */
 export const tidyPassphrase = (typed: string): string => typed.normalize('NFKC').trim();
 
+/** Whether a passphrase is long enough, spaces at its ends not counted. */
 export const isLongEnough = (passphrase: string): boolean =>
   [...tidyPassphrase(passphrase)].length >= PASSPHRASE_MIN;

@@ -20,8 +20,10 @@ export const EXCHANGE_CODES = [
   'store',
   'too-large',
 ] as const;
+/** One of these codes. */
 export type ExchangeCode = (typeof EXCHANGE_CODES)[number];
 
+/** Why something was not taken from outside. */
 export interface ExchangeProblem {
   readonly code: ExchangeCode;
   /** For `programme`: what is wrong with the file inside, first things first. */
@@ -40,8 +42,10 @@ export const KEY_CODES = [
   'passphrase-short',
   'passphrase-wrong',
 ] as const;
+/** One of these codes. */
 export type KeyCode = (typeof KEY_CODES)[number];
 
+/** Why something with keys was not done. */
 export interface KeyProblem {
   readonly code: KeyCode;
 }
@@ -63,8 +67,10 @@ export const ANSWER_CODES = [
   'seal',
   'too-large',
 ] as const;
+/** One of these codes. */
 export type AnswerCode = (typeof ANSWER_CODES)[number];
 
+/** Why something with an answer was not done. */
 export interface AnswerProblem {
   readonly code: AnswerCode;
 }

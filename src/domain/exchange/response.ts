@@ -89,6 +89,7 @@ export const isOnItsDay = ({
 }: Pick<ToldEntry, 'startedAt' | 'localDate'>): boolean =>
   Math.abs(Date.parse(`${localDate}T12:00:00Z`) - startedAt) <= 1.5 * DAY_MS;
 
+/** Whether no id stands twice in a list. */
 export const isEachOnce = (list: readonly { readonly id: string }[]): boolean =>
   new Set(list.map((each) => each.id)).size === list.length;
 

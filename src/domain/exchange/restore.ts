@@ -12,6 +12,7 @@ export interface Change {
   readonly value: unknown;
 }
 
+/** A record of a backup that is left out, and why. */
 export interface NotTaken {
   readonly store: string;
   readonly key: string;
@@ -29,6 +30,7 @@ export interface StoreReport {
   readonly changed: number;
 }
 
+/** What a restore comes to. Nothing has been written. */
 export interface Restored {
   /** Everything as it is afterwards. */
   readonly stores: Stores;
@@ -37,6 +39,7 @@ export interface Restored {
   readonly notTaken: readonly NotTaken[];
 }
 
+/** What a restore has to know besides the two sides. */
 export interface RestoreWish {
   readonly vouched?: Vouched;
   /** Settings that nobody chose: what the app begins with. */

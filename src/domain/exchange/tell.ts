@@ -87,6 +87,7 @@ function toldEntry(entry: LogEntry, group: string, telling: Telling): ToldEntry 
   };
 }
 
+/** Somebody who tells, and all that their phone could tell of. */
 export interface Teller {
   /** The programme as this phone keeps it, and the group that the person follows. */
   readonly programme: { readonly id: string; readonly revision: number };

@@ -6,6 +6,7 @@
 import { Inflate } from 'fflate';
 import { fail, ok, type Result } from '../result.ts';
 
+/** What is taken of one archive at most. */
 export const ZIP_LIMITS = {
   /** A chat of years with every picture in it; each is a line of the directory. */
   entries: 20_000,
@@ -29,12 +30,14 @@ const ENCRYPTED = 1;
 const STORED = 0;
 const DEFLATED = 8;
 
+/** Where the list of an archive's files lies, in bytes from its beginning. */
 export interface ZipDirectory {
   readonly offset: number;
   readonly bytes: number;
   readonly entries: number;
 }
 
+/** A file in an archive. */
 export interface ZipEntry {
   readonly name: string;
   /** Of what can be read; nothing: another method, or a passphrase is needed. */
@@ -127,6 +130,7 @@ export interface Unpacking {
   push(bytes: Uint8Array, isLast: boolean): Generator<Result<Uint8Array, 'damaged'>>;
 }
 
+/** Unpacks one file of an archive. */
 export function createUnpacking(how: 'stored' | 'deflated'): Unpacking {
   const out: Uint8Array[] = [];
   const stream = new Inflate((chunk) => out.push(chunk));

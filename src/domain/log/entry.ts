@@ -1,5 +1,6 @@
 import type { Percent } from '../units.ts';
 
+/** Where a niggle may be. */
 export const NIGGLE_PLACES = [
   'foot',
   'ankle',
@@ -11,11 +12,13 @@ export const NIGGLE_PLACES = [
   'back',
   'other',
 ] as const;
+/** One of these places. */
 export type NigglePlace = (typeof NIGGLE_PLACES)[number];
 
 /** 1: noticed; 2: it changed how I moved; 3: it made me stop. */
 export type Severity = 1 | 2 | 3;
 
+/** Pain in one place. */
 export interface Niggle {
   readonly place: NigglePlace;
   readonly side?: 'left' | 'right' | 'both';

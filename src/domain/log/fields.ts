@@ -2,6 +2,7 @@
 import { fail, ok, type Result } from '../result.ts';
 import { type Began, beganAt, isDate, momentsOf, type OffsetAt } from './local-time.ts';
 
+/** Why what was typed about a session cannot be. `src/copy/by-hand.ts` has a sentence for each. */
 export type FieldCode =
   | 'date-none'
   | 'date-future'

@@ -11,6 +11,7 @@ export interface Following {
   readonly decisions: readonly Decision[];
 }
 
+/** A pause, by ISO 8601 calendar dates, both included; open while it has no end. */
 export interface Pause {
   readonly from: string;
   readonly to?: string;

@@ -5,6 +5,7 @@ import { msOfSeconds } from '../units.ts';
 export const STEP_MIN: Ms = msOfSeconds(5);
 /** Longest session, and so the longest step: 2 h 30 min. */
 export const SESSION_MAX: Ms = msOfSeconds(9000);
+/** Times that something is repeated at most. */
 export const COUNT_MAX = 50;
 /** Repeats inside one another: rounds of sets. */
 export const DEPTH_MAX = 2;

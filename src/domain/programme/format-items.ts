@@ -19,6 +19,7 @@ function stepText(step: Step, { duration, space }: Style): string {
   return `${duration(step)}${step.activity}${effort}${note}`;
 }
 
+/** One item as it is written in a style. */
 export function itemText(item: Item, style: Style): string {
   if (item.kind === 'step') return stepText(item, style);
   const { space } = style;
@@ -28,6 +29,7 @@ export function itemText(item: Item, style: Style): string {
   return `${item.count}${space}x${space}${bare ? body : `(${body})`}`;
 }
 
+/** As people like to read it, with spaces. */
 export const ROOMY: Style = {
   duration: (step) => `${sayDuration(step.duration)} `,
   between: '; ',

@@ -3,6 +3,7 @@ import type { Report } from './report.ts';
 
 /** Words that join steps in speech and not here. */
 const FOREIGN: readonly string[] = ['with', 'plus', 'w/'];
+/** Whether a mark is one of these words. */
 export const isForeign = ({ mark }: RawMark): boolean => FOREIGN.includes(mark);
 
 /** One punctuation mark, and then one word, may stand between two steps. */

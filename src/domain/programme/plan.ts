@@ -15,11 +15,15 @@ export const ACTIVITIES = [
   'strong run',
   'fast run',
 ] as const;
+/** One of these activities. */
 export type Activity = (typeof ACTIVITIES)[number];
 
+/** The three parts of a session, in their order. */
 export const PARTS = ['warm-up', 'main', 'cool-down'] as const;
+/** One of these parts. */
 export type Part = (typeof PARTS)[number];
 
+/** One activity for one length of time. */
 export interface Step {
   readonly kind: 'step';
   readonly duration: Ms;
@@ -30,12 +34,14 @@ export interface Step {
   readonly note?: string;
 }
 
+/** Some items over again: sets, or rounds of sets. */
 export interface Repeat {
   readonly kind: 'repeat';
   readonly count: number;
   readonly items: readonly Item[];
 }
 
+/** What a part is made of. */
 export type Item = Step | Repeat;
 
 /** One session as its three parts. Warm-up and cool-down may be empty; main never is. */

@@ -6,6 +6,7 @@ export interface Place {
   readonly length: number;
 }
 
+/** What a sentence needs besides its code, by name. */
 export type Detail = Readonly<Record<string, string | number>>;
 
 /** What can be wrong with a plan's text. `src/copy/plan.ts` has a sentence for each. */
@@ -74,6 +75,7 @@ export const PLAN_CODES = [
   'unknown-activity',
   'unknown-unit',
 ] as const;
+/** One of these codes. */
 export type PlanCode = (typeof PLAN_CODES)[number];
 
 /** Why a plan's text is not a plan. `src/copy/plan.ts` turns the code into a sentence. */
@@ -114,6 +116,7 @@ export const PROGRAMME_CODES = [
   'together',
   'type',
 ] as const;
+/** One of these codes. */
 export type ProgrammeCode = (typeof PROGRAMME_CODES)[number];
 
 /** Why a file is not a programme: `path` such as `weeks[1].sessions.wren`. */

@@ -4,6 +4,7 @@ import type { Plan } from './plan.ts';
 /** Longest programme file that is read, in bytes of UTF-8. */
 export const PROGRAMME_MAX_BYTES = 256 * 1024;
 
+/** What a programme leads to. */
 export interface Goal {
   readonly name: string;
   readonly distanceM: number;
@@ -11,6 +12,7 @@ export interface Goal {
   readonly date?: string;
 }
 
+/** An ability group. */
 export interface Group {
   readonly id: string;
   readonly name: string;
@@ -24,6 +26,7 @@ export interface SessionPlan {
   readonly plan: Plan;
 }
 
+/** A week of a programme, for all groups. */
 export interface Week {
   readonly focus: string;
   /** Target for rating the whole session, in percent: not the height of its segments. */

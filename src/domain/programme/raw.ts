@@ -7,6 +7,7 @@ export interface Span {
   readonly end: number;
 }
 
+/** One separator, or a word that stands for one. */
 export interface RawMark extends Span {
   readonly mark: ';' | ',' | '+' | '/' | '&' | 'w/' | 'then' | 'and' | 'with' | 'plus';
 }
@@ -16,25 +17,30 @@ export interface RawMarks extends Span {
   readonly marks: readonly RawMark[];
 }
 
+/** Words that should name an activity or a part. */
 export interface RawWords extends Span {
   readonly words: string;
 }
 
+/** A number with its unit. */
 export interface RawAmount extends Span {
   readonly number: string;
   /** As written; empty when there is none. */
   readonly unit: string;
 }
 
+/** A time as it is written: `1:30`, `2-3 min` or `1 min 30 s`. */
 export type RawDuration =
   | (Span & { readonly kind: 'clock'; readonly clock: string })
   | (Span & { readonly kind: 'range' })
   | (Span & { readonly kind: 'amounts'; readonly amounts: readonly RawAmount[] });
 
+/** What may stand behind a step; the effort is null where nothing follows the @. */
 export type RawExtra =
   | (Span & { readonly kind: 'effort'; readonly effort: string | null })
   | (Span & { readonly kind: 'note'; readonly body: Span; readonly closed: boolean });
 
+/** A time and an activity, in whichever order; either may be missing. */
 export interface RawStep extends Span {
   readonly kind: 'step';
   readonly duration: RawDuration | null;
@@ -43,10 +49,12 @@ export interface RawStep extends Span {
   readonly first: 'duration' | 'words';
 }
 
+/** How many times. */
 export interface RawCount extends Span {
   readonly digits: string;
 }
 
+/** What stands in brackets. */
 export interface RawBracket extends Span {
   readonly kind: 'bracket';
   readonly entries: readonly RawEntry[];
@@ -58,6 +66,7 @@ export interface RawDeep extends Span {
   readonly kind: 'deep';
 }
 
+/** Something with how many times before it. */
 export interface RawRepeat extends Span {
   readonly kind: 'repeat';
   /** `2 x 3 x ...` has two. None: a bracket that does not say how many times. */
@@ -71,8 +80,10 @@ export interface RawTimes extends Span {
   readonly count: RawCount;
 }
 
+/** A step or a repeat, with what divides it from the one before. */
 export type RawItem = (RawStep | RawRepeat | RawTimes) & { readonly separator: RawMarks | null };
 
+/** Anything that stands in a session. */
 export type RawEntry =
   | RawItem
   | (Span & { readonly kind: 'label'; readonly words: RawWords })

@@ -12,6 +12,7 @@ import { readSessions } from './sessions.ts';
 import type { ProgrammeInput } from './shape.ts';
 import { ProgrammeShape } from './shape.ts';
 
+/** The format that this version writes; it reads this one. */
 export const PROGRAMME_FORMAT = 'towpath-programme/1';
 /** More would bury the first: a file with one wrong habit has it everywhere. */
 const PROBLEMS_SHOWN = 50;

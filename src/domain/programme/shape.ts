@@ -74,8 +74,10 @@ const sessions = v.custom<Readonly<Record<string, unknown>>>(
   'type|object',
 );
 
+/** The sessions of one group in a week: one text, or a list of them. */
 export const PlansShape = plans;
 
+/** A programme file. What is between its parts is looked at in `cross.ts`. */
 export const ProgrammeShape = v.object(
   {
     id: matching(ID, 'id'),
@@ -124,4 +126,5 @@ export const ProgrammeShape = v.object(
   'type|object',
 );
 
+/** A programme file of the right shape, its plans still texts. */
 export type ProgrammeInput = v.InferOutput<typeof ProgrammeShape>;

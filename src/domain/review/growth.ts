@@ -10,6 +10,7 @@ import type { ProgrammeWarning } from './warning.ts';
  */
 export type Band = 'as before' | 'small' | 'moderate' | 'large';
 
+/** In which band a length is, against the longest before; both in milliseconds. */
 export function bandOf(before: number, now: number): Band {
   if (now * 100 <= before * 110) return 'as before';
   if (now * 100 <= before * (100 + REVIEW_LIMITS.stretchGrowth.value)) return 'small';

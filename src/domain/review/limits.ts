@@ -12,6 +12,7 @@ export type Standing =
   /** What leaders do; no source. */
   | 'common practice';
 
+/** A number that a check goes by. */
 export interface Limit {
   readonly value: number;
   readonly unit: 's' | '%' | 'points of 10' | 'weeks' | 's per km';
@@ -24,6 +25,7 @@ const FRANDSEN =
   'Frandsen et al. 2025, Br J Sports Med 59(17):1203-10, doi 10.1136/bjsports-2024-109380: a ' +
   'single run against the longest of the last 30 days, in 5,205 experienced runners, by distance';
 
+/** Every threshold of the checks. None is a limit of safety. */
 export const REVIEW_LIMITS = {
   /** Main sets that end further apart leave people waiting. */
   together: {
@@ -175,4 +177,5 @@ export const REVIEW_LIMITS = {
   },
 } as const satisfies Readonly<Record<string, Limit>>;
 
+/** The name of a threshold. */
 export type LimitName = keyof typeof REVIEW_LIMITS;

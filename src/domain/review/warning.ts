@@ -35,7 +35,9 @@ export const WARNING_LIMITS = {
   ],
 } as const satisfies Readonly<Record<string, readonly LimitName[]>>;
 
+/** What may be worth another look. */
 export type WarningCode = keyof typeof WARNING_LIMITS;
+/** All of them. */
 export const WARNING_CODES = Object.keys(WARNING_LIMITS) as readonly WarningCode[];
 
 /** Something to look at again; the programme can be used as it is. */

@@ -16,6 +16,7 @@ const DAY = 24 * 60 * MINUTE;
  */
 export const usualStart = (now: number): number => Math.ceil((now + LEAST_AHEAD) / MARK) * MARK;
 
+/** A start in UTC milliseconds, or why there is none. */
 export type AgreedTime =
   | { readonly ok: true; readonly at: number }
   | { readonly ok: false; readonly code: 'no-time' | 'too-far' };

@@ -27,6 +27,7 @@ export interface Credit {
  */
 export const AHEAD_MS = 1000;
 
+/** Nothing was gone through yet. */
 export const noCredit: Credit = { covered: [], closed: ms(0) };
 
 /** Begins a stretch at a moment, after closing the one before. */

@@ -41,8 +41,11 @@ export const WISHES = [
 /** Buttons of the lock screen and the headset: which of two things they mean depends on the state. */
 export const BUTTONS = ['button-pause', 'button-play'] as const;
 
+/** What the world says. */
 export type Sign = (typeof SIGNS)[number];
+/** What a person asks for. */
 export type Wish = (typeof WISHES)[number];
+/** A media key, which means one thing or another by the state. */
 export type Button = (typeof BUTTONS)[number];
 
 /** An event that tells where the track is. */
@@ -65,4 +68,5 @@ export interface RecoveredEvent {
   readonly medium: Medium;
 }
 
+/** Everything that can happen to a session. */
 export type SessionEvent = StartEvent | RecoveredEvent | PlacedEvent;

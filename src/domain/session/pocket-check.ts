@@ -13,6 +13,7 @@ export interface PocketWatch {
 
 const EVENTS_KEPT = 60;
 
+/** A check that begins at a moment, nothing seen yet. */
 export const beginWatch = (at: Moment): PocketWatch => ({
   startedAt: at.wall,
   moved: at,

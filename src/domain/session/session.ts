@@ -39,6 +39,7 @@ export interface Score {
   readonly layout: TrackLayout;
 }
 
+/** Every state that a session may be in. */
 export type StateName =
   | 'ready'
   | 'waiting'
@@ -51,6 +52,7 @@ export type StateName =
   | 'ended-early'
   | 'left';
 
+/** The stretches of a track in which a session may be. */
 export type LaneName = 'session' | 'one-more' | 'cool-down' | 'holding';
 
 /** The lanes in which a person moves. */

@@ -58,6 +58,7 @@ export function oneMore(state: Session, wall: number): Step<Session> {
   return jump(next, wall, 'one-more', lane.start);
 }
 
+/** Goes to the next segment; nothing happens in the last one. */
 export function skip(state: Session, wall: number): Step<Session> {
   const to = skipGoal(state);
   if (to === undefined) return step(state);
@@ -65,6 +66,7 @@ export function skip(state: Session, wall: number): Step<Session> {
   return jump(next as Session, wall, 'session', to);
 }
 
+/** Goes to where `walkNowGoal` says; nothing happens where there is none. */
 export function walkNow(state: Session, wall: number): Step<Session> {
   const goal = walkNowGoal(state);
   if (goal === undefined) return step(state);
@@ -72,11 +74,13 @@ export function walkNow(state: Session, wall: number): Step<Session> {
   return jump({ ...without(state, 'gap'), undo }, wall, goal.lane, goal.to);
 }
 
+/** Takes a skip or a walk-now back, for as long as it may be. */
 export function undo(state: Session, wall: number): Step<Session> {
   if (state.undo === undefined || !mayUndo(state, wall)) return step(state);
   return jump(without(state, 'gap', 'undo'), wall, 'session', state.undo.place);
 }
 
+/** Goes to the start of the segment, or of the one before when it has only begun. */
 export function back(state: Session, wall: number): Step<Session> {
   const next = without(state, 'gap', 'undo');
   const { coolDown } = state.score.layout;

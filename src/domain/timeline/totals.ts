@@ -2,6 +2,7 @@ import { isRunning, type Part } from '../programme/plan.ts';
 import { type Ms, ms, secondsOf } from '../units.ts';
 import type { Segment, Timeline } from './timeline.ts';
 
+/** What a plan comes to. */
 export interface Totals {
   /** The whole plan, every recovery included. */
   readonly seconds: number;

@@ -26,6 +26,7 @@ export interface TrackPlan {
   readonly leadIn?: CuePlan | undefined;
 }
 
+/** A track as one file, and where its lanes lie in it. */
 export interface ComposedTrack {
   /** A whole MP3 file. */
   readonly bytes: Uint8Array<ArrayBuffer>;

@@ -10,10 +10,12 @@ export const FRAME_SAMPLES = 576;
 
 /** Sync, MPEG-2, Layer III, no check word; 32 kbit/s, 24 kHz, no padding; one channel. */
 export const FRAME_HEADER = [0xff, 0xf3, 0x44, 0xc0] as const;
+/** Bytes of a frame's header. */
 export const HEADER_BYTES = 4;
 /** Side information of a frame of MPEG-2 Layer III with one channel. */
 export const SIDE_INFO_BYTES = 9;
 
+/** What a frame's header says; rates in bits and samples a second. */
 export interface FrameHeader {
   readonly version: 1 | 2;
   readonly checked: boolean;

@@ -10,6 +10,7 @@ const HAS_FRAMES = 1;
 const HAS_BYTES = 2;
 const NAME_AT = HEADER_BYTES + SIDE_INFO_BYTES;
 
+/** What the first frame tells a player of the rest. */
 export interface Info {
   /** Frames of sound, this one left out. */
   readonly frames: number;

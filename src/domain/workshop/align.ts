@@ -4,6 +4,7 @@ export interface Pair {
   readonly now: number;
 }
 
+/** Two lists side by side, by places from 0. */
 export interface Alignment {
   /** The same in both. */
   readonly same: readonly Pair[];

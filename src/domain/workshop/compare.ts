@@ -6,6 +6,7 @@ import { type Alignment, align } from './align.ts';
 import { cellsOf } from './places.ts';
 import type { Sheet, SheetWeek } from './sheet.ts';
 
+/** What a week says besides its sessions. */
 export type WeekText = 'focus' | 'effort' | 'times' | 'together';
 
 /** Sessions of a group as plans: another spelling of the same plan is no change. */
@@ -52,6 +53,7 @@ function saying(before: Programme, now: Sheet): Sides['said'] {
   };
 }
 
+/** The same as texts that can be compared. */
 export const textsOf = (week: Week | SheetWeek): Readonly<Record<WeekText, string>> => ({
   focus: week.focus.trim(),
   effort: String(week.effort),

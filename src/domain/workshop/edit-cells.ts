@@ -27,27 +27,32 @@ function written(before: Cell, text: string): Cell {
   };
 }
 
+/** Writes a session. */
 export const writeCell = (sheet: Sheet, { at, text }: Of<'cell'>): Sheet =>
   withCell(sheet, at, (cell) => written(cell, text));
 
+/** Writes a session anew in the usual notation; one that cannot be read stays. */
 export const tidyCell = (sheet: Sheet, { at }: Of<'tidy'>): Sheet =>
   withCell(sheet, at, (cell) => {
     const text = tidy(cell.text);
     return text.ok ? written(cell, text.value) : cell;
   });
 
+/** Pins a session, so that drafts leave it alone, or lets it go. */
 export const pinCell = (sheet: Sheet, { at, pinned }: Of<'pin'>): Sheet =>
   withCell(sheet, at, (cell) => {
     if (pinned === (cell.pinned ?? false)) return cell;
     return pinned ? { ...cell, pinned: true } : copied(cell);
   });
 
+/** Gives a group one session more in a week, like its last. */
 export const addSession = (sheet: Sheet, at: Of<'add-session'>): Sheet =>
   withCells(sheet, at, (cells) => {
     const last = cells.at(-1);
     return last === undefined ? cells : [...cells, copied(last)];
   });
 
+/** Takes a session out of a group's week. */
 export const removeSession = (sheet: Sheet, { at }: Of<'remove-session'>): Sheet =>
   withCells(sheet, at, (cells) =>
     cells[at.session] === undefined ? cells : cells.toSpliced(at.session, 1),

@@ -33,6 +33,7 @@ export function changeGroup(sheet: Sheet, { id, change }: Of<'group'>): Sheet {
   return { ...sheet, groups: sheet.groups.with(at, { ...before, name, for: whom }) };
 }
 
+/** Takes a group and its sessions out of every week. */
 export function removeGroup(sheet: Sheet, { id }: Of<'remove-group'>): Sheet {
   if (!sheet.groups.some((group) => group.id === id)) return sheet;
   return {
@@ -45,6 +46,7 @@ export function removeGroup(sheet: Sheet, { id }: Of<'remove-group'>): Sheet {
   };
 }
 
+/** Moves a group to another place in the order. */
 export function moveGroup(sheet: Sheet, { id, to }: Of<'move-group'>): Sheet {
   const from = sheet.groups.findIndex((group) => group.id === id);
   const groups = moved(sheet.groups, from, to);

@@ -5,11 +5,13 @@ import type { Sheet, SheetWeek } from './sheet.ts';
 
 type Of<K extends Edit['kind']> = Extract<Edit, { readonly kind: K }>;
 
+/** Says what a week is about, in one line. */
 export const setFocus = (sheet: Sheet, edit: Of<'focus'>): Sheet => {
   const focus = inOneLine(edit.focus);
   return withWeek(sheet, edit.week, (week) => (week.focus === focus ? week : { ...week, focus }));
 };
 
+/** Sets the target of a week, in percent. */
 export const setEffort = (sheet: Sheet, { week: n, effort }: Of<'effort'>): Sheet =>
   withWeek(sheet, n, (week) => (week.effort === effort ? week : { ...week, effort }));
 
@@ -19,6 +21,7 @@ const withTogether = (week: SheetWeek, together: number): SheetWeek => {
   return together === 0 ? rest : { ...rest, together };
 };
 
+/** Says which session is done together, from 1; 0: none. */
 export const setTogether = (sheet: Sheet, { week, session }: Of<'together'>): Sheet =>
   withWeek(sheet, week, (before) => withTogether(before, session));
 
@@ -41,15 +44,18 @@ const copyOf = (week: SheetWeek): SheetWeek => ({
   ),
 });
 
+/** Adds a week at a place, like the one before it; a new first one like the first. */
 export function addWeek(sheet: Sheet, { at }: Of<'add-week'>): Sheet {
   const before = sheet.weeks[Math.max(0, at - 1)];
   if (!Number.isInteger(at) || at < 0 || before === undefined) return sheet;
   return { ...sheet, weeks: sheet.weeks.toSpliced(at, 0, copyOf(before)) };
 }
 
+/** Takes a week out. */
 export const removeWeek = (sheet: Sheet, { week }: Of<'remove-week'>): Sheet =>
   sheet.weeks[week] === undefined ? sheet : { ...sheet, weeks: sheet.weeks.toSpliced(week, 1) };
 
+/** Moves a week to another place. */
 export function moveWeek(sheet: Sheet, { from, to }: Of<'move-week'>): Sheet {
   const weeks = moved(sheet.weeks, from, to);
   return weeks === sheet.weeks ? sheet : { ...sheet, weeks };

@@ -6,11 +6,13 @@ import type { Sheet } from './sheet.ts';
 
 type Of<K extends Edit['kind']> = Extract<Edit, { readonly kind: K }>;
 
+/** Sets title or leader, in one line. */
 export function setText(sheet: Sheet, key: 'title' | 'leader', typed: string): Sheet {
   const text = inOneLine(typed);
   return sheet[key] === text ? sheet : { ...sheet, [key]: text };
 }
 
+/** Sets the event's name or distance (metres); what is left out stays. */
 export function setGoal(sheet: Sheet, edit: Of<'goal'>): Sheet {
   const name = inOneLine(edit.name ?? sheet.goal.name);
   const distanceM = edit.distanceM ?? sheet.goal.distanceM;
@@ -18,6 +20,7 @@ export function setGoal(sheet: Sheet, edit: Of<'goal'>): Sheet {
   return { ...sheet, goal: { ...sheet.goal, name, distanceM } };
 }
 
+/** Sets the day of the event, ISO 8601; empty: it has none. */
 export function setGoalDate(sheet: Sheet, date: string): Sheet {
   const { date: before = '', ...rest } = sheet.goal;
   if (date === before) return sheet;
@@ -33,6 +36,7 @@ export function setStartDate(sheet: Sheet, date: string): Sheet {
   return startDate === '' ? rest : { ...rest, startDate };
 }
 
+/** Sets all reminders, each in one line. */
 export function setReminders(sheet: Sheet, given: readonly string[]): Sheet {
   const reminders = given.map(inOneLine);
   const isSame =

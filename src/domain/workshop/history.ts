@@ -15,6 +15,7 @@ export interface History {
   readonly typing?: string;
 }
 
+/** A sheet with no way back yet. */
 export const begin = (sheet: Sheet): History => ({ past: [], present: sheet, future: [] });
 
 /** The one reminder that a list differs in. */
@@ -64,6 +65,7 @@ export function record(history: History, edit: Edit, next: Sheet): History {
 /** What is typed from now on is a step of its own. */
 export const pause = ({ past, present, future }: History): History => ({ past, present, future });
 
+/** One step back; the same history where there is none. */
 export function undo(history: History): History {
   const { past, present, future } = history;
   const before = past.at(-1);
@@ -71,6 +73,7 @@ export function undo(history: History): History {
   return { past: past.slice(0, -1), present: before, future: [present, ...future] };
 }
 
+/** One step on again; the same history where there is none. */
 export function redo(history: History): History {
   const { past, present, future } = history;
   const [next, ...rest] = future;

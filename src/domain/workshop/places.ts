@@ -1,12 +1,15 @@
 /** Finding and replacing parts of a sheet. What did not change stays the same object. */
 import type { Cell, CellPlace, Sheet, SheetWeek } from './sheet.ts';
 
+/** The sessions of a group in a week; none for a week or a group that is not there. */
 export const cellsOf = (week: SheetWeek | undefined, group: string): readonly Cell[] =>
   week !== undefined && Object.hasOwn(week.sessions, group) ? (week.sessions[group] ?? []) : [];
 
+/** The session at a place, where there is one. */
 export const cellAt = (sheet: Sheet, { week, group, session }: CellPlace): Cell | undefined =>
   cellsOf(sheet.weeks[week], group)[session];
 
+/** A sheet with one week changed; the same sheet when nothing did. */
 export function withWeek(sheet: Sheet, n: number, change: (week: SheetWeek) => SheetWeek): Sheet {
   const week = sheet.weeks[n];
   if (week === undefined) return sheet;
@@ -14,6 +17,7 @@ export function withWeek(sheet: Sheet, n: number, change: (week: SheetWeek) => S
   return next === week ? sheet : { ...sheet, weeks: sheet.weeks.with(n, next) };
 }
 
+/** A sheet with a group's sessions of one week changed; the same sheet when nothing did. */
 export const withCells = (
   sheet: Sheet,
   { week, group }: Pick<CellPlace, 'week' | 'group'>,
@@ -25,6 +29,7 @@ export const withCells = (
     return next === cells ? before : { ...before, sessions: { ...before.sessions, [group]: next } };
   });
 
+/** A sheet with one session changed; the same sheet when nothing did. */
 export const withCell = (sheet: Sheet, at: CellPlace, change: (cell: Cell) => Cell): Sheet =>
   withCells(sheet, at, (cells) => {
     const cell = cells[at.session];

@@ -34,6 +34,7 @@ export interface Edited {
   /** A part, where no piece is left. */
   readonly at: PiecePlace;
 }
+/** A plan after a tap, or why it stays as it was. */
 export type EditResult = Result<Edited, PieceProblem>;
 
 /** A plan that stays within the bounds of the shorthand, so that its text can be read again. */

@@ -17,6 +17,7 @@ export const REFUSALS = [
   'weeks-full',
 ] as const;
 
+/** Why an edit was not made. `src/copy/refusals.ts` has a sentence for each. */
 export interface EditRefusal {
   readonly code: (typeof REFUSALS)[number];
   readonly detail?: Detail;

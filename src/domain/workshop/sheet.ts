@@ -11,6 +11,7 @@ export interface Cell {
   readonly pinned?: true;
 }
 
+/** A week in writing: its sessions are texts that may be wrong. */
 export interface SheetWeek {
   readonly focus: string;
   /** Target for rating the whole session, in percent. */

@@ -16,6 +16,7 @@ export interface StepChange {
   /** Empty: none. */
   readonly note?: string;
 }
+/** Why a step was not changed. */
 export type StepProblem = 'step-short' | 'step-long' | 'note-long';
 
 /**

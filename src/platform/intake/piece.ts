@@ -28,4 +28,5 @@ export function createDecoding(first: Uint8Array): TextDecoder {
   return new TextDecoder(encodingOf(first));
 }
 
+/** Something of a source that is not read, and why. */
 export const left = (why: LeftWhy, count = 1): Piece => ({ kind: 'left', why, count });

@@ -31,6 +31,7 @@ export async function makePairs(
   };
 }
 
+/** A public key as it stands in a programme: a compressed point, base64url. */
 export const publicText = async (crypto: SubtleCrypto, key: CryptoKey): Promise<string> =>
   compressPoint(new Uint8Array(await crypto.exportKey('raw', key)));
 

@@ -13,6 +13,7 @@ export class Refusal extends Error {
   }
 }
 
+/** The phone's database: jobs in transactions, each with its result. */
 export interface Connection {
   /** Begins to open the database before anything asks for it. */
   begin(): void;

@@ -52,4 +52,5 @@ export const MIGRATIONS: readonly Migration[] = [
   },
 ];
 
+/** The version that this app makes and writes. */
 export const VERSION = MIGRATIONS.length;

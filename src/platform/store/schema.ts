@@ -33,6 +33,7 @@ export interface HeardRow {
   readonly json: string;
 }
 
+/** The stores of the database, and what lies in each. */
 export interface TowpathSchema extends DBSchema {
   /** Programme files, text exactly as it came in, by programme id. */
   programmes: { key: string; value: StoredProgramme };
@@ -64,6 +65,9 @@ export interface TowpathSchema extends DBSchema {
   boards: { key: string; value: BoardSetup };
 }
 
+/** The name of a store. */
 export type StoreName = StoreNames<TowpathSchema>;
+/** The database, open. */
 export type Database = IDBPDatabase<TowpathSchema>;
+/** A transaction over some of the stores. */
 export type Transaction = IDBPTransaction<TowpathSchema, StoreName[], 'readonly' | 'readwrite'>;

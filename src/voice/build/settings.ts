@@ -27,6 +27,7 @@ export interface VoiceSettings {
   readonly peakDb: number;
 }
 
+/** How the pack that is committed was made. */
 export const SETTINGS: VoiceSettings = {
   voice: 'slt',
   stretch: 0.95,

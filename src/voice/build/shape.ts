@@ -3,6 +3,7 @@ import { loudnessOf } from './loudness.ts';
 import type { Spoken } from './speak.ts';
 import { RATE } from './tools.ts';
 
+/** Samples in some seconds of sound, as the engine gives it. */
 export const samplesIn = (seconds: number): number => Math.round(seconds * RATE);
 const gainOf = (db: number): number => 10 ** (db / 20);
 

@@ -17,6 +17,7 @@ export const DURATIONS: readonly number[] = [
   ...range(80, 150, 10).map((minutes) => 60 * minutes),
 ];
 
+/** Some clips, and what a listener should understand. */
 export interface Spoken {
   readonly clips: readonly ClipId[];
   /** Lower case, without punctuation: what a recogniser is to answer. */
@@ -35,7 +36,9 @@ export function wordsOf(clips: readonly ClipId[]): string {
 
 const spoken = (clips: readonly ClipId[]): Spoken => ({ clips, words: wordsOf(clips) });
 
+/** Every activity by itself. */
 export const sayActivities = (): Spoken[] => ACTIVITIES.map((a) => spoken(sayActivity(a)));
+/** Every length of time by itself. */
 export const sayDurations = (): Spoken[] =>
   DURATIONS.map((seconds) => spoken(sayDuration(msOfSeconds(seconds))));
 

@@ -1,6 +1,7 @@
 import type { Spoken } from './phrases.ts';
 import { grammar, inNoise, recognise } from './recognise.ts';
 
+/** How much of what was said was understood, at one loudness of noise. */
 export interface Score {
   readonly snrDb: number;
   readonly asked: number;

@@ -18,6 +18,7 @@ const DECODERS = {
   mpg123: ['mpg123', '-q', '-s', '--no-gapless', '--resample', 'fine', '-r'],
 } as const;
 
+/** A program that decodes MP3, by its name. */
 export type Decoder = keyof typeof DECODERS;
 
 function decode(mp3: Uint8Array, decoder: Decoder): Float64Array {
