@@ -1,7 +1,7 @@
 /** Who came: the list on the phone and on paper. */
-import { HELP } from './cautions.ts';
 
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { HELP } from './cautions.ts';
+import { many } from './grammar.ts';
 
 export const attendance = {
   title: 'Who came',

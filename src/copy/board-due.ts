@@ -4,7 +4,7 @@ import type { NigglePlace } from '../domain/log/entry.ts';
 import type { Detail } from '../domain/programme/problem.ts';
 import type { Group } from '../domain/programme/programme.ts';
 import { day } from './times.ts';
-import { PLACE } from './words.ts';
+import { capital, PLACE } from './words.ts';
 
 export const dueWords = {
   title: 'Who needs a word',
@@ -22,7 +22,6 @@ const times = (n: number): string => (n === 2 ? 'twice' : `${n} times`);
 
 const COUNT = ['none', 'one', 'two', 'three'];
 const word = (n: number): string => COUNT[n] ?? String(n);
-const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1);
 
 /** "left knee", "calf on both sides"; a place that has no name is "one spot". */
 function where(detail: Detail): string {

@@ -8,12 +8,12 @@ import { isKnown } from '../domain/board/cells.ts';
 import { boardLimit } from '../domain/board/limits.ts';
 import { medianOf, tenths } from '../domain/board/spread.ts';
 import { parsePlan } from '../domain/programme/parse.ts';
-import { PARTS } from '../domain/programme/plan.ts';
 import { planLength } from '../domain/programme/totals.ts';
 import { gapWords } from './board.ts';
 import { effortOfTen } from './effort.ts';
+import { listed, oneLine } from './grammar.ts';
+import { planLine } from './plan-line.ts';
 import { length, sentence } from './times.ts';
-import { PART, partLines } from './words.ts';
 
 /** A week as it will be sent: of a programme, or of a sheet with the edits that were chosen. */
 export interface WeekToCome {
@@ -66,8 +66,6 @@ function togetherOf({ board, looked }: MessageAbout, groups: ReadonlySet<string>
 
 const FEWEST = boardLimit('fewest');
 
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
-
 const heardSentence = (looked: number, { heard, of }: Together): string =>
   heard === 0
     ? `Of week ${looked} I have not heard yet.`
@@ -91,11 +89,6 @@ function feltSentence(together: Together): string {
     : `It felt ${gapWords(gap)}: a good sign.`;
 }
 
-const joined = (names: readonly string[]): string =>
-  names.length < 2
-    ? names.join('')
-    : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-
 /** Groups are not mixed into one number: each is told where it stood, if enough of it rated. */
 function feltSentences(about: MessageAbout, groups: readonly string[]): string {
   const [only] = groups;
@@ -108,7 +101,7 @@ function feltSentences(about: MessageAbout, groups: readonly string[]): string {
       return gap === undefined ? [] : [{ name: oneLine(name), gap }];
     });
   const named = (holds: (gap: number) => boolean): string =>
-    joined(felt.filter(({ gap }) => holds(gap)).map(({ name }) => name));
+    listed(felt.filter(({ gap }) => holds(gap)).map(({ name }) => name));
   const harder = named((gap) => gap > 0 && !isOrdinary(gap));
   const easier = named((gap) => gap < 0 && !isOrdinary(gap));
   if (felt.length === 0) return TOO_FEW;
@@ -136,16 +129,11 @@ export function lastWeek(about: MessageAbout, groups: readonly string[]): readon
   return [heardSentence(about.looked, together), feltSentences(about, groups), standsOut(together)];
 }
 
-/** "Warm-up: easy walk 5 min. Main set: 7 times: walk 1 min, run 2 min." */
+/** A session with its length; one that cannot be read as it is written. */
 function sessionLine(text: string): string {
   const plan = parsePlan(text);
   if (!plan.ok) return oneLine(text);
-  const { value } = plan;
-  const parts = PARTS.filter((part) => value[part].length > 0).map((part) => {
-    const said = partLines(value[part]).map((line) => line.charAt(0).toLowerCase() + line.slice(1));
-    return `${PART[part]}: ${said.join(', then ')}.`;
-  });
-  return `${length(planLength(value))} in all. ${parts.join(' ')}`;
+  return `${length(planLength(plan.value))} in all. ${planLine(plan.value)}`;
 }
 
 const timesText = ({ min, max }: WeekToCome['timesPerWeek']): string =>

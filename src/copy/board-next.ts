@@ -4,6 +4,7 @@ import { rule } from '../domain/advice/rules.ts';
 import { boardLimit } from '../domain/board/limits.ts';
 import type { Grounds, Suggestion, Way, WayReason } from '../domain/board/next-week.ts';
 import { gapWords } from './board.ts';
+import { capital } from './words.ts';
 
 export const WAY: Readonly<Record<Way, string>> = {
   'go-on': 'Go on as planned',
@@ -80,8 +81,6 @@ function numbersOf(grounds: Grounds): readonly string[] {
     `${capital(some(niggles))} told of a niggle, ${some(signs)} of a warning sign.`,
   ];
 }
-
-const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1);
 
 export const suggestionSaid = ({
   way,

@@ -1,5 +1,5 @@
 /** Words of the pages on which a leader sees a programme's people. What cells and groups say is in `board.ts`. */
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { many } from './grammar.ts';
 
 export const boards = {
   title: 'What came back',

@@ -3,6 +3,7 @@ import type { BoardCell, GroupWeek, PersonRow, Spread } from '../domain/board/bo
 import { type CellLook, lookOf } from '../domain/board/cells.ts';
 import { crc32 } from '../domain/exchange/crc32.ts';
 import { effortOfTen } from './effort.ts';
+import { many } from './grammar.ts';
 
 export const board = {
   title: 'Who did what',
@@ -16,8 +17,6 @@ export const board = {
   nobody: 'Nobody is on this board yet.',
   meant: (target: number): string => `Meant to be ${effortOfTen(target)}`,
 } as const;
-
-const many = (n: number, one: string, more = `${one}s`): string => `${n} ${n === 1 ? one : more}`;
 
 /** A number with one decimal at most: `6`, `5.5`. */
 export const numberText = (value: number): string => String(Math.round(value * 10) / 10);

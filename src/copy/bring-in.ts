@@ -1,5 +1,5 @@
 /** Bringing answers in: what is asked, what happened to each, and what to do about it. */
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { many } from './grammar.ts';
 
 export const bringIn = {
   title: 'Bring answers in',

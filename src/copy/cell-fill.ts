@@ -2,6 +2,7 @@
 
 import { ms } from '../domain/units.ts';
 import type { StepUp } from '../domain/workshop/edit.ts';
+import { listed, stretches } from './grammar.ts';
 import { length } from './times.ts';
 
 export type Along = 'weeks' | 'groups';
@@ -12,29 +13,11 @@ export interface Where {
   readonly week?: number;
 }
 
-/** Weeks in stretches: of 2, 3, 4 and 6, "2 to 4" and "6". */
-function stretches(weeks: readonly number[]): readonly string[] {
-  const found: { from: number; to: number }[] = [];
-  for (const week of weeks) {
-    const last = found.at(-1);
-    if (last?.to === week - 1) last.to = week;
-    else found.push({ from: week, to: week });
-  }
-  return found.flatMap(({ from, to }) => {
-    if (to < from + 2) return from === to ? [`${from}`] : [`${from}`, `${to}`];
-    return [`${from} to ${to}`];
-  });
-}
-
-/** Names in a row: "Dunlin, Curlew and Swift". */
-const row = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-
 /** "Dunlin and Curlew", "Week 2", "Weeks 2 to 4 and 6". */
 function named(places: readonly Where[]): string {
   const weeks = places.flatMap(({ week }) => week ?? []);
-  if (weeks.length < 2) return row(places.map(({ name }) => name));
-  return `Weeks ${row(stretches(weeks))}`;
+  if (weeks.length < 2) return listed(places.map(({ name }) => name));
+  return `Weeks ${listed(stretches(weeks))}`;
 }
 
 const BEFORE: Readonly<Record<Along, string>> = {

@@ -5,14 +5,13 @@ import type { PlanProblem } from '../domain/programme/problem.ts';
 import { lengthOf } from '../domain/programme/totals.ts';
 import { planPlace, planProblem } from './plan.ts';
 import { length } from './times.ts';
+import { capital } from './words.ts';
 
 export const SHORT_PART: Readonly<Record<Part, string>> = {
   'warm-up': 'Warm-up',
   main: 'Main',
   'cool-down': 'Cool-down',
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "2 min run at 70% (“Tall”)". */
 export function stepInWords({ duration, activity, effort, note }: Step): string {

@@ -4,7 +4,9 @@ import { LIMITS } from '../domain/programme/shape.ts';
 import type { Changes, WeekChange } from '../domain/workshop/changes.ts';
 import type { WeekText } from '../domain/workshop/compare.ts';
 import type { Sheet } from '../domain/workshop/sheet.ts';
+import { listed, stretches } from './grammar.ts';
 import { day } from './times.ts';
+import { capital } from './words.ts';
 
 const TEXTS: Readonly<Record<WeekText, string>> = {
   focus: 'the focus',
@@ -13,26 +15,10 @@ const TEXTS: Readonly<Record<WeekText, string>> = {
   together: 'which session is done together',
 };
 
-const list = (words: readonly string[]): string =>
-  words.length < 2
-    ? words.join('')
-    : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** "Week 3", "Weeks 3 and 5", "Weeks 3 to 6". Given from 0. */
 function weeksInWords(weeks: readonly number[]): string {
-  const runs: number[][] = [];
-  for (const week of [...weeks].sort((a, b) => a - b)) {
-    const last = runs.at(-1);
-    if (last !== undefined && last.at(-1) === week - 1) last.push(week);
-    else runs.push([week]);
-  }
-  const said = runs.flatMap((run) => {
-    const [first = 0, last = first] = [run[0], run.at(-1)];
-    return run.length > 2 ? [`${first + 1} to ${last + 1}`] : run.map((week) => `${week + 1}`);
-  });
-  return `${weeks.length > 1 ? 'Weeks' : 'Week'} ${list(said)}`;
+  const said = stretches([...weeks].sort((a, b) => a - b).map((week) => week + 1));
+  return `${weeks.length > 1 ? 'Weeks' : 'Week'} ${listed(said)}`;
 }
 
 const isAre = (count: number): string => (count === 1 ? 'is' : 'are');
@@ -42,7 +28,7 @@ function whatChanged({ groups, texts }: WeekChange, sheet: Sheet): string {
   const all = groups.length === sheet.groups.length && groups.length > 1;
   const names = sheet.groups.filter(({ id }) => groups.includes(id)).map(({ name }) => name.trim());
   const things = [...(all ? ['all groups'] : names), ...texts.map((text) => TEXTS[text])];
-  return `${capital(list(things))} ${isAre(all ? 2 : things.length)} changed`;
+  return `${capital(listed(things))} ${isAre(all ? 2 : things.length)} changed`;
 }
 
 /** Weeks in which the same happened are named together. */
@@ -56,7 +42,7 @@ function weekSentences({ weeks }: Changes, sheet: Sheet): readonly string[] {
 }
 
 const names = (groups: readonly { readonly name: string }[]): string =>
-  list(groups.map(({ name }) => name.trim()));
+  listed(groups.map(({ name }) => name.trim()));
 
 function groupSentences(changes: Changes): readonly string[] {
   const {

@@ -1,6 +1,7 @@
 /** Who arrives by a draft, and what has to be put right before there is one. */
 import type { Answer, Reached } from '../domain/draft/answer.ts';
 import { type Arrival, WISH, type WishProblem } from '../domain/draft/wish.ts';
+import { listed } from './grammar.ts';
 import { length } from './times.ts';
 
 function reachedSentence({ code, reached, needed }: Reached, arrives: boolean): string {
@@ -29,9 +30,6 @@ const LOWER: Readonly<Record<Arrival, string>> = {
   mix: 'walking and running it',
   run: 'running it',
 };
-
-const listed = (words: readonly string[]): string =>
-  [words.slice(0, -1).join(', '), ...words.slice(-1)].filter((part) => part !== '').join(' and ');
 
 const weeksNeeded = (weeks: number): string =>
   weeks > WISH.weeks.max ? `${weeks} weeks in two programmes` : `${weeks} weeks`;

@@ -5,8 +5,7 @@ import type { DraftWords } from '../domain/draft/sheet.ts';
 import type { Arrival } from '../domain/draft/wish.ts';
 import { type Ms, ms } from '../domain/units.ts';
 import { length } from './times.ts';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+import { capital } from './words.ts';
 
 /** One line for each week, for the people who take part. */
 const FOCUS: Readonly<Record<Focus, string>> = {

@@ -1,5 +1,6 @@
 /** What is said about sending and receiving: what happened, what is safe, what to do. */
 import type { ExchangeCode, ExchangeProblem, KeyCode } from '../domain/exchange/problem.ts';
+import { oneLine } from './grammar.ts';
 import { programmeProblem } from './programme.ts';
 
 const SENTENCES: Readonly<Record<ExchangeCode, string>> = {
@@ -63,8 +64,6 @@ interface Going {
   readonly change?: string;
   readonly link: string;
 }
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** The text that is copied or saved as a file. Its first line says in words what it is. */
 export function sendText(going: Going): string {

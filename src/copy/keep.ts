@@ -1,9 +1,8 @@
 /** Keeping, handing over and letting go of what people told. */
 import { KEY_CODES, type KeyCode } from '../domain/exchange/problem.ts';
 import { keyProblem } from './exchange.ts';
+import { many } from './grammar.ts';
 import { day } from './times.ts';
-
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 
 type StoreCode = 'full' | 'lost' | 'newer' | 'not-ours';
 

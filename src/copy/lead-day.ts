@@ -1,5 +1,6 @@
 import type { LeadNow } from '../domain/lead/lead-at.ts';
 import type { LeadGroup, Voice } from '../domain/lead/lead-plan.ts';
+import { lower } from './grammar.ts';
 
 /** Choosing who is led, before the day's session. */
 export const leadDay = {
@@ -97,7 +98,7 @@ export const leading = {
   wrong: 'Something is wrong',
   end: 'End for all groups',
   endAsk: 'End for all groups? Nothing is kept of leading.',
-  thenLine: (groups: string): string => `then ${groups.charAt(0).toLowerCase()}${groups.slice(1)}`,
+  thenLine: (groups: string): string => `then ${lower(groups)}`,
   held: 'Everyone is on hold.',
   strips: 'The whole way',
   over: {

@@ -1,5 +1,6 @@
 import type { Segment } from '../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../domain/units.ts';
+import { lower } from './grammar.ts';
 import { left } from './times.ts';
 import { turns } from './words.ts';
 
@@ -10,7 +11,7 @@ const named = (segment: Segment): string =>
 
 const counted = (segment: Segment): string => {
   const said = turns(segment.set, segment.round);
-  return said === '' ? '' : ` · ${said.charAt(0).toLowerCase()}${said.slice(1)}`;
+  return said === '' ? '' : ` · ${lower(said)}`;
 };
 
 /** What the lock screen says of a session, one title for each segment. */

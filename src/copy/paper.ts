@@ -1,6 +1,4 @@
 /** For the printed programme: one page a week. */
-import { PARTS, type Plan } from '../domain/programme/plan.ts';
-import { PART, partLines } from './words.ts';
 
 export const paper = {
   title: (programme: string): string => `${programme} on paper`,
@@ -37,11 +35,3 @@ export const paper = {
   code: (title: string, n: number, of: number): string =>
     of === 1 ? `Code of ${title}` : `Code of ${title}, part ${n} of ${of}`,
 } as const;
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** A plan in one line: "Warm-up: easy walk 5 min. Main set: 7 times: walk 1 min, run 2 min." */
-export const planLine = (plan: Plan): string =>
-  PARTS.filter((part) => plan[part].length > 0)
-    .map((part) => `${PART[part]}: ${partLines(plan[part]).map(lower).join(', then ')}.`)
-    .join(' ');

@@ -4,9 +4,9 @@ import type { Ms } from '../domain/units.ts';
 import type { PieceProblem } from '../domain/workshop/plan-edits.ts';
 import { SHORT_PART, stepInWords } from './cell.ts';
 import { effortWords } from './effort.ts';
+import { many } from './grammar.ts';
 import { length } from './times.ts';
 
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
 const named = (step: Step): string => `${step.activity}, ${length(step.duration)}`;
 
 /** Names of the controls of the pieces: what is done, then to which of them. */

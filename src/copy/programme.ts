@@ -1,6 +1,7 @@
 /** What is wrong with a programme file: one sentence or two. */
 import type { ProgrammeCode, ProgrammeProblem } from '../domain/programme/problem.ts';
 import { planPlace, planProblem } from './plan.ts';
+import { capital } from './words.ts';
 
 const of = (problem: ProgrammeProblem, key: string): string => String(problem.detail?.[key] ?? '');
 
@@ -11,8 +12,6 @@ const EXPECTED: Readonly<Record<string, string>> = {
   object: 'entries in { }',
   plan: 'a plan as text in quotes, or a list of them',
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const SENTENCES: Readonly<Record<ProgrammeCode, (problem: ProgrammeProblem) => string>> = {
   amount: (p) => `This needs a number from ${of(p, 'min')} to ${of(p, 'max')}.`,

@@ -5,11 +5,10 @@ import type { Standing } from '../domain/exchange/tell.ts';
 import type { Niggle } from '../domain/log/entry.ts';
 import type { Group } from '../domain/programme/programme.ts';
 import { msOfSeconds } from '../domain/units.ts';
-import { effortWords } from './effort.ts';
+import { effortOfTen } from './effort.ts';
+import { many, oneLine } from './grammar.ts';
 import { day, length, timeOfDay } from './times.ts';
-import { PLACE, SIDE } from './words.ts';
-
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { PLACE, SEVERITY, SIDE } from './words.ts';
 
 export const tell = {
   title: 'Tell the leader',
@@ -108,17 +107,13 @@ const SENTENCES: Readonly<Record<AnswerCode, string>> = {
 
 export const answerProblem = ({ code }: AnswerProblem): string => SENTENCES[code];
 
-const HURT = { 1: 'noticed', 2: 'changed how I moved', 3: 'made me stop' } as const;
-
 function niggleWords({ place, side, severity }: Niggle): string {
   const where = side === undefined ? PLACE[place] : `${PLACE[place]}, ${SIDE[side].toLowerCase()}`;
-  return severity === undefined ? where : `${where}, ${HURT[severity]}`;
+  return severity === undefined ? where : `${where}, ${SEVERITY[severity]}`;
 }
 
 const groupName = (id: string, groups: readonly Group[]): string =>
   groups.find((group) => group.id === id)?.name ?? id;
-
-const rated = (effort: number): string => `${effort} of 10: ${effortWords(effort)}`;
 
 /** "Mon, 1 March 2027, 17:30" and how long it was. */
 export interface SessionWords {
@@ -139,8 +134,8 @@ function sessionWords(entry: ToldEntry, groups: readonly Group[]): SessionWords 
       `Week ${entry.week}, session ${entry.session}. ${done} done${moved}.`,
       ...(group === undefined ? [] : [`With group ${groupName(group, groups)}.`]),
       ...(effort === undefined && effortLater === undefined ? ['Not rated.'] : []),
-      ...(effort === undefined ? [] : [`Felt ${rated(effort)}.`]),
-      ...(effortLater === undefined ? [] : [`Later it felt ${rated(effortLater)}.`]),
+      ...(effort === undefined ? [] : [`Felt ${effortOfTen(effort)}.`]),
+      ...(effortLater === undefined ? [] : [`Later it felt ${effortOfTen(effortLater)}.`]),
       `Meant to be ${Math.round(entry.target / 10)}.`,
       ...(warningSign === undefined ? [] : ['Warning sign: felt a sign to stop.']),
       ...(niggle === undefined ? [] : [`Niggle: ${niggleWords(niggle)}.`]),
@@ -186,8 +181,6 @@ export function answerWords(response: Response, { leader, groups }: About): Answ
     ],
   };
 }
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** A plain message for a leader without a key: what was done, and who can read it. */
 export function plainText(response: Response, about: About): string {

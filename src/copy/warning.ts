@@ -1,5 +1,6 @@
 /** What a leader may want to look at again. */
 import type { ProgrammeWarning, WarningCode } from '../domain/review/warning.ts';
+import { capital } from './words.ts';
 
 const of = (warning: ProgrammeWarning, key: string): string => String(warning.detail?.[key] ?? '');
 
@@ -7,7 +8,6 @@ const km = (metres: string): string => `${Number((Number(metres) / 1000).toFixed
 
 /** The event by its name, which may still be missing while a programme is written. */
 const event = (warning: ProgrammeWarning): string => of(warning, 'event').trim() || 'the event';
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What distance is counted with; a session without running needs one pace only. */
 const paces = (warning: ProgrammeWarning): string =>

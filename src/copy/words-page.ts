@@ -1,7 +1,7 @@
 /** Who needs a word: the page around the reasons and drafts of `board-due.ts`. */
-import { cautions, HELP } from './cautions.ts';
 
-const many = (n: number, one: string, more: string): string => `${n} ${n === 1 ? one : more}`;
+import { cautions, HELP } from './cautions.ts';
+import { many } from './grammar.ts';
 
 export const wordsPage = {
   title: 'Who needs a word',

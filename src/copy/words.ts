@@ -1,6 +1,6 @@
 /** The words of the trade as a person reads them. */
 import type { NigglePlace } from '../domain/log/entry.ts';
-import type { Item, Part, Plan } from '../domain/programme/plan.ts';
+import { type Item, PARTS, type Part, type Plan } from '../domain/programme/plan.ts';
 import type { Turn } from '../domain/timeline/timeline.ts';
 import { inWords, length } from './times.ts';
 
@@ -10,7 +10,8 @@ export const PART: Readonly<Record<Part, string>> = {
   'cool-down': 'Cool-down',
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** With a capital, as at the start of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "Set 3 of 7", "Round 2 of 3, set 1 of 4", or nothing. */
 export function turns(set: Turn | undefined, round: Turn | undefined): string {
@@ -36,12 +37,10 @@ export const partLines = (items: readonly Item[]): readonly string[] =>
 
 /** The text alternative of a strip: what it shows, in one sentence. */
 export function stripInWords(plan: Plan): string {
-  const parts = (['warm-up', 'main', 'cool-down'] as const)
-    .filter((part) => plan[part].length > 0)
-    .map((part) => {
-      const items = plan[part].map((item) => itemInWords(item, inWords)).join(', then ');
-      return `${PART[part]}: ${items}`;
-    });
+  const parts = PARTS.filter((part) => plan[part].length > 0).map((part) => {
+    const items = plan[part].map((item) => itemInWords(item, inWords)).join(', then ');
+    return `${PART[part]}: ${items}`;
+  });
   return `${parts.join('. ')}.`;
 }
 

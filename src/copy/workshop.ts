@@ -1,5 +1,5 @@
 /** For the leader who writes a programme: the shelf, the table, weeks and details. */
-const many = (n: number, one: string, more = `${one}s`): string => `${n} ${n === 1 ? one : more}`;
+import { many } from './grammar.ts';
 
 export const shelf = {
   title: 'I lead a group',

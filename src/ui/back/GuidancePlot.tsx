@@ -1,4 +1,5 @@
 import { back, wholeMinutes } from '../../copy/back.ts';
+import { capital } from '../../copy/words.ts';
 import { againstGuidance, asModerate, GUIDANCE } from '../../domain/back/guidance.ts';
 import { ENERGY, intensityOf } from '../../domain/back/intensity.ts';
 import type { WeekBack } from '../../domain/back/weeks.ts';
@@ -14,8 +15,6 @@ const LAYERS = [
   { name: words.vigorous, texture: 'run' },
 ] as const;
 const LINES = [GUIDANCE.from / 60_000, GUIDANCE.to / 60_000] as const;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Which activity counts how often, as the domain's table has it. */
 const KINDS: Table = {

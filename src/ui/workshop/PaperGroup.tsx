@@ -1,4 +1,5 @@
-import { paper, planLine } from '../../copy/paper.ts';
+import { paper } from '../../copy/paper.ts';
+import { planLine } from '../../copy/plan-line.ts';
 import { minutes, sentence } from '../../copy/times.ts';
 import { weeks as words } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
