@@ -133,8 +133,6 @@ export interface Store {
   /** @returns false when it is no longer this tab's */
   beat(lease: Lease): Promise<Result<boolean, StoreProblem>>;
   dropLease(tab: string): Promise<Result<void, StoreProblem>>;
-  /** Everything, as it lies there, whatever version wrote it. */
-  exportAll(): Promise<Result<Readonly<Record<string, readonly unknown[]>>, StoreProblem>>;
 }
 
 /** Whether another tab runs a session, as far as the browser can tell. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Sending } from '../../src/app/exchange-contract.ts';
+import { everythingIn } from '../drivers/database.ts';
 import { nodeVerifies } from '../drivers/exchange/leader.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { openTab, type Tab } from '../drivers/phone.ts';
@@ -170,8 +171,7 @@ const kept = async (tab: Tab) => {
 
 /** The backup as it lies on the phone, and as the share sheet was given it. */
 async function exchangeKeys(tab: Tab): Promise<{ readonly keys: string }> {
-  const everything = await tab.store.exportAll();
-  if (!everything.ok) throw new Error(everything.error.detail);
-  const [record] = everything.value.keys as readonly { readonly backup: string }[];
+  const { keys } = await everythingIn(tab.database);
+  const [record] = keys as readonly { readonly backup: string }[];
   return { keys: record?.backup ?? '' };
 }

@@ -5,6 +5,8 @@ import type { Feeling, LogEntry } from '../../src/domain/log/entry.ts';
 import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { fail } from '../../src/domain/result.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
+import { connect } from '../../src/platform/store/connection.ts';
+import { createRecordsStore } from '../../src/platform/store/records.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
 import { asks, CHOICE, prepared, reopened, SHORT, TOTAL, view } from '../drivers/own-session.ts';
 import { openTab, type Tab, type TabOptions, take } from '../drivers/phone.ts';
@@ -592,8 +594,8 @@ describe('storage that fails', () => {
     await tab.store.putEntry(newer as unknown as LogEntry);
     const again = await reopened(tab);
     expect(again.app.log.getState().entries.map(({ id }) => id)).toEqual([entry?.id]);
-    const all = await again.store.exportAll();
-    expect(all.ok && all.value.log).toContainEqual(newer);
+    const all = await createRecordsStore(connect(tab.database)).everything();
+    expect(all.ok && all.value.log).toContainEqual(['newer', newer]);
   });
 
   it('STORE-5 settings changed before the stored ones came do not wipe them', async () => {

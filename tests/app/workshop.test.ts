@@ -7,6 +7,7 @@ import type { Edit } from '../../src/domain/workshop/edit.ts';
 import { REFUSALS } from '../../src/domain/workshop/refusal.ts';
 import type { Sheet } from '../../src/domain/workshop/sheet.ts';
 import { HandClock, settle } from '../drivers/clock.ts';
+import { everythingIn } from '../drivers/database.ts';
 import { openTab } from '../drivers/phone.ts';
 import { MemorySheets } from '../drivers/workshop/memory-sheets.ts';
 import { workshopOver } from '../drivers/workshop/workshop.ts';
@@ -455,7 +456,6 @@ describe('the workshop of the app', () => {
     await two.getState().load();
     expect(two.getState().openSheet(key)).toBe(true);
     expect(two.getState().open?.readings[0]?.a?.[0]?.timeline?.total).toBe(1_800_000);
-    const everything = await second.store.exportAll();
-    expect(everything.ok && everything.value.sheets).toHaveLength(1);
+    expect((await everythingIn(first.database)).sheets).toHaveLength(1);
   });
 });

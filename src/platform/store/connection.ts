@@ -31,8 +31,6 @@ export interface Connection {
     pick: (there: readonly string[]) => readonly string[],
     job: (tx: Transaction, names: readonly string[]) => Promise<T>,
   ): Promise<Result<T, StoreProblem>>;
-  /** Every record of every store that is there, whatever version made it. */
-  readEverything(): Promise<Result<Readonly<Record<string, readonly unknown[]>>, StoreProblem>>;
   close(): void;
 }
 
@@ -128,18 +126,11 @@ export function connect(name = 'towpath'): Connection {
       opened.catch(() => undefined);
     },
     read: (stores, job) => run(stores, 'readonly', false, job),
-    readEverything: () => run('all', 'readonly', false, everything),
     readWith: (pick, job) =>
       run('all', 'readonly', false, (tx) => job(tx, pick([...tx.objectStoreNames]))),
     write: (stores, job, strict = false) => run(stores, 'readwrite', strict, job),
     close: forget,
   };
-}
-
-async function everything(tx: Transaction): Promise<Record<string, readonly unknown[]>> {
-  const names = [...tx.objectStoreNames];
-  const stores = await Promise.all(names.map((name) => tx.objectStore(name).getAll()));
-  return Object.fromEntries(names.map((name, i) => [name, stores[i] ?? []]));
 }
 
 /** A transaction that has ended already cannot be aborted, and need not be. */

@@ -70,7 +70,6 @@ export function createStore(connection: Connection): Store {
     takeLease: later((seldom) => seldom.takeLease),
     beat: later((seldom) => seldom.beat),
     dropLease: later((seldom) => seldom.dropLease),
-    exportAll: connection.readEverything,
   };
 }
 

@@ -7,6 +7,7 @@ import { toUtf8 } from '../../../src/domain/exchange/utf8.ts';
 import { createVerifier } from '../../../src/platform/keys/index.ts';
 import { createLeaderKeys } from '../../../src/platform/keys/leader.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
+import { everythingIn } from '../../drivers/database.ts';
 import { newLeader, nodeVerifies, signWith } from '../../drivers/exchange/leader.ts';
 
 const PASSPHRASE = 'four herons by the gate';
@@ -41,9 +42,9 @@ describe('keys', () => {
   });
 
   it('XCHG-17 cannot be read out of the phone’s memory, only used', async () => {
-    const { connection, keys } = newPhone();
+    const { name, keys } = newPhone();
     await good(keys.make(wish));
-    const stored = await good(connection.readEverything());
+    const stored = await everythingIn(name);
     const [record] = stored.keys as readonly { signWith: CryptoKey; openWith: CryptoKey }[];
     for (const key of [record?.signWith, record?.openWith]) {
       if (key === undefined) throw new Error('no key was stored');

@@ -5,8 +5,8 @@ import type { StoredSheet } from '../../../src/app/exchange-ports.ts';
 import { blankSheet } from '../../../src/domain/workshop/blank.ts';
 import { type Connection, connect } from '../../../src/platform/store/connection.ts';
 import { VERSION } from '../../../src/platform/store/migrations.ts';
+import { createRecordsStore } from '../../../src/platform/store/records.ts';
 import { createSheetStore } from '../../../src/platform/store/sheets.ts';
-import { createStore } from '../../../src/platform/store/store.ts';
 import { settle } from '../../drivers/clock.ts';
 import { workshopOver } from '../../drivers/workshop/workshop.ts';
 
@@ -84,8 +84,11 @@ describe('sheets on the phone', () => {
     await db.put('sheets', later);
     db.close();
     expect(await marks(connection)).toEqual(['first']);
-    const everything = await createStore(connection).exportAll();
-    expect(everything.ok && everything.value.sheets).toEqual([sheet(), later]);
+    const everything = await createRecordsStore(connection).everything();
+    expect(everything.ok && everything.value.sheets).toEqual([
+      ['a', sheet()],
+      ['z', later],
+    ]);
   });
 
   it('SHOP-22 a removed sheet is gone, and removing it again is nothing', async () => {

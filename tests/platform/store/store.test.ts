@@ -6,6 +6,7 @@ import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { connect } from '../../../src/platform/store/connection.ts';
 import { MIGRATIONS, VERSION } from '../../../src/platform/store/migrations.ts';
+import { createRecordsStore } from '../../../src/platform/store/records.ts';
 import { createStore } from '../../../src/platform/store/store.ts';
 import { ABOUT, EASY_DAY, NINE_O_CLOCK, scoreOf } from '../../drivers/sessions.ts';
 
@@ -202,10 +203,10 @@ describe('the store', () => {
       ok: false,
       error: { code: 'newer' },
     });
-    const everything = await old.exportAll();
+    const everything = await createRecordsStore(connect(name)).everything();
     expect(everything.ok && everything.value).toMatchObject({
-      seals: ['a seal'],
-      choices: ['wren'],
+      seals: [['p', 'a seal']],
+      choices: [['p', 'wren']],
     });
   });
 
