@@ -17,6 +17,8 @@ const runs = given('runs') ?? 1_000_000;
 const seed = given('seed') ?? Math.floor(Math.random() * 2 ** 32);
 /** Beyond what the runner itself takes: a case that kept hold of a bomb would be seen. */
 const MEMORY_MAX = 400 * 1024 * 1024;
+/** Cases after which a long row says how far it is. */
+const SHOWN = 25_000;
 const FOLDER = '.cache/fuzz';
 
 const decoders = await makeDecoders();
@@ -46,6 +48,7 @@ async function runAll(decoder: Decoder, count: number): Promise<number> {
     }
     slowest = Math.max(slowest, performance.now() - begun);
     if (n % 100 === 0) most = Math.max(most, process.memoryUsage.rss());
+    if (n > 0 && n % SHOWN === 0) console.log(`${`${n}`.padStart(8)}  ${decoder.name} ...`);
   }
   const wrong = decoder.end?.();
   if (wrong !== undefined) found.push(wrong);

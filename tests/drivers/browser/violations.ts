@@ -13,7 +13,6 @@ export interface Violations {
 
 /** The part of the browser's protocol that is read here. */
 interface Entry {
-  readonly source: string;
   readonly text: string;
 }
 interface Message {
@@ -21,8 +20,8 @@ interface Message {
   readonly params?: { readonly entry?: Entry };
 }
 
-const isOfPolicy = ({ source, text }: Entry): boolean =>
-  source === 'security' || /Content Security Policy|Trusted ?Type/i.test(text);
+const isOfPolicy = ({ text }: Entry): boolean =>
+  /Content Security Policy|Trusted ?Type/i.test(text);
 
 const LOG = JSON.stringify({ id: 1, method: 'Log.enable' });
 
