@@ -21,7 +21,8 @@ export const button = (page: Page, name: string) => page.getByRole('button', { n
 /** Opens the app and waits until it says that everything is on this phone. */
 export async function visit(page: Page, site: Site): Promise<void> {
   await page.goto(site.url);
-  await page.getByText(install.offlineReady).waitFor();
+  // Everything has to arrive and be kept, which takes its time on a busy machine.
+  await page.getByText(install.offlineReady).waitFor({ timeout: 60_000 });
 }
 
 /** Gives a file to "open a programme file", which leads to the page where it is looked at. */
