@@ -51,7 +51,7 @@ const SEEN: Readonly<Record<FindingCode, (detail: Detail) => string>> = {
   'niggle-twice': (d) => `The same niggle, ${where(d)}, came twice in ${text(d, 'days')} days.`,
   'niggle-stopped': (d) => `On ${day(text(d, 'date'))} a niggle, ${where(d)}, made you stop.`,
   'hard-days': () => 'Two hard days came one after the other.',
-  paused: (d) => `You are on a pause since ${day(text(d, 'from'))}.`,
+  paused: (d) => `You have been on a pause since ${day(text(d, 'from'))}.`,
   'niggle-eased': (d) =>
     `The same niggle, ${where(d)}, came twice in ${text(d, 'days')} days, and the days of rest are over.`,
   'niggle-moved': (d) => `On ${day(text(d, 'date'))} a niggle, ${where(d)}, changed how you moved.`,

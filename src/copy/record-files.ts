@@ -8,7 +8,7 @@ import { minutes, sentence } from './times.ts';
 
 /** What a backup says of itself to whoever opens it. */
 export const backupWords =
-  'Everything that Towpath keeps on one phone: programmes, groups, sessions with what was said about them, notes included. Anyone who has this file can read it. To use it: in Towpath, Settings, “Keep and move”, “Choose the file”. A leader’s keys and what people told their leader are not in it.';
+  'Everything that Towpath keeps on one phone: programmes, groups, sessions with what was said about them, notes included. Anyone who has this file can read it. To use it: in Towpath, Settings, “Backup and calendar”, “Choose the file”. A leader’s keys and what people told their leader are not in it.';
 
 export const fileName = {
   calendar: (programme: string, group: string): string => `${programme}-${group}.ics`,

@@ -1,6 +1,6 @@
 export const settings = {
   title: 'Settings',
-  records: 'Keep and move',
+  records: 'Backup and calendar',
   talk: 'How much is said',
   talks: {
     few: ['Few words', 'Tones, what to do, and for how long'],

@@ -213,7 +213,7 @@ export const sealedMessage = ({ title, leader, link }: Going): string =>
 export const sealedText = ({ title, leader, link }: Going): string =>
   [
     `An answer for ${oneLine(leader)}, who leads “${oneLine(title)}” with the Towpath app: how a participant’s sessions went. It is sealed, and only ${oneLine(leader)} can read it.`,
-    'To read it, open the link on the phone that has your leader’s keys, or copy all of this and paste it into Towpath there.',
+    'To read it, open the link on the phone that has the leader’s keys, or copy all of this and paste it into Towpath there.',
     '',
     link,
     '',

@@ -151,7 +151,7 @@ describe('the step of each week', () => {
 });
 
 describe('a draft against arithmetic by hand', () => {
-  // REFERENCES, interval arithmetic (common practice, no source): warm-up + sets x (run + walk) +
+  // Interval arithmetic (common practice, no source): warm-up + sets x (run + walk) +
   // cool-down, the last walk kept. Row 1: 5 + 6 x (2 + 1) + 5 = 28 min, of them 12 run.
   it('DRAFT-12 beside a pinned session of that table, groups of 28 min end together with it', () => {
     const text = '5 min easy walk; 6 x (2 min run, 1 min walk); 5 min easy walk';

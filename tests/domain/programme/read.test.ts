@@ -146,7 +146,7 @@ describe('reading a programme file', () => {
   });
 
   it('FILE-6 the start is a Monday by ISO 8601', () => {
-    // ISO 8601 week dates, from REFERENCES: 2008-12-29 is 2009-W01-1, a Monday; 2020-12-31 is W53-4.
+    // ISO 8601 week dates: 2008-12-29 is 2009-W01-1, a Monday; 2020-12-31 is W53-4.
     expect(problems(JSON.stringify(changed('startDate', '2008-12-29')))).toEqual([]);
     for (const date of ['2020-12-31', '2021-01-01', '2026-12-31', '2027-03-07'])
       expect(sentences(JSON.stringify(changed('startDate', date)))).toEqual([
