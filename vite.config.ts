@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
@@ -73,6 +74,11 @@ function fragmentOnly(): Plugin {
   };
 }
 
+const sumOf = async (path: string): Promise<string> =>
+  `sha256-${createHash('sha256')
+    .update(await readFile(path))
+    .digest('base64')}`;
+
 /**
  * Builds `src/sw/sw.ts` beside the app and writes into it the list of files to keep on the phone.
  * It is a build of its own because a worker must be one file whose address never changes.
@@ -114,6 +120,14 @@ function serviceWorker(): Plugin {
           globIgnores: ['sw.js'],
           dontCacheBustURLsMatching: /^assets\//,
           maximumFileSizeToCacheInBytes: 4 * 1024 * 1024,
+          // By which the worker finds what the phone's disk has damaged.
+          manifestTransforms: [
+            async (entries) => ({
+              manifest: await Promise.all(
+                entries.map(async (entry) => ({ ...entry, sum: await sumOf(outDir + entry.url) })),
+              ),
+            }),
+          ],
         });
         if (warnings.length > 0) throw new Error(warnings.join('\n'));
         const html = await readFile(`${outDir}index.html`, 'utf8');

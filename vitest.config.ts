@@ -14,6 +14,7 @@ const BUSY = [
   'dates',
   'hosts',
   'two-weeks',
+  'faults',
 ].map((name) => `tests/journeys/${name}*.test.ts`);
 
 /**

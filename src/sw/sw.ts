@@ -13,11 +13,17 @@ import {
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 
 declare const self: ServiceWorkerGlobalScope & {
-  readonly __WB_MANIFEST: readonly (PrecacheEntry | string)[];
+  readonly __WB_MANIFEST: readonly KeptFile[];
 };
 
+/** A file of the app, with the hash of its bytes as pages name it: `sha256-` and base64. */
+type KeptFile = PrecacheEntry & { readonly sum: string };
+
+const files = self.__WB_MANIFEST;
+
+mendWhatIsDamagedAfterEachOpening(files);
 repairWhatAPageFoundDamaged();
-keepAppAndVoiceOnThePhone(self.__WB_MANIFEST);
+keepAppAndVoiceOnThePhone(files);
 openTheAppForEveryAddress();
 forgetFilesOfEarlierVersions();
 serveTheFirstPageToo();
@@ -52,8 +58,45 @@ async function cacheThatHolds(key: string): Promise<Cache | undefined> {
   return undefined;
 }
 
+/** Long enough after the page was asked for that nothing of this stands in the first screen's way. */
+const LOOK_AFTER_MS = 5000;
+
+/**
+ * A disk may garble or cut what is kept. A part that is damaged would fail at every opening, and
+ * an app that does not come up cannot ask for anything: so the worker compares every file with
+ * its hash, a moment after each opening, and fetches anew what differs. The next opening is
+ * whole. Without signal all stays as it is. Registered before any route, because a listener that
+ * answers keeps the event from those after it.
+ */
+function mendWhatIsDamagedAfterEachOpening(manifest: readonly KeptFile[]): void {
+  self.addEventListener('fetch', (event) => {
+    if (event.request.mode !== 'navigate') return;
+    const later = new Promise((resolve) => setTimeout(resolve, LOOK_AFTER_MS));
+    event.waitUntil(later.then(() => mendAll(manifest)));
+  });
+}
+
+async function mendAll(manifest: readonly KeptFile[]): Promise<void> {
+  await Promise.all(manifest.map(mend));
+}
+
+async function mend({ url, sum }: KeptFile): Promise<void> {
+  const key = getCacheKeyForURL(url);
+  const kept = key === undefined ? undefined : await self.caches.match(key);
+  if (key === undefined || kept === undefined || (await sumOf(kept)) === sum) return;
+  // Of another version of the app nothing is taken: the browser refuses what has another hash.
+  const fresh = await fetch(url, { cache: 'reload', integrity: sum }).catch(() => undefined);
+  if (fresh?.ok) await (await cacheThatHolds(key))?.put(key, fresh);
+}
+
+async function sumOf(response: Response): Promise<string> {
+  const bytes = await response.arrayBuffer();
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return `sha256-${btoa(String.fromCharCode(...hash))}`;
+}
+
 /** Installing succeeds only when every file has arrived, so an installed worker is a whole app. */
-function keepAppAndVoiceOnThePhone(manifest: readonly (PrecacheEntry | string)[]): void {
+function keepAppAndVoiceOnThePhone(manifest: readonly KeptFile[]): void {
   precacheAndRoute([...manifest]);
 }
 

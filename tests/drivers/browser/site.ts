@@ -14,8 +14,10 @@ export interface Site {
   readonly asked: readonly string[];
   /** Gives other bytes for a path from now on; null gives the real ones back. */
   replace(path: string, body: string | Uint8Array | null): void;
-  /** Answers a path with "not found" from now on. */
-  lose(path: string): void;
+  /** Answers a path with "not found" from now on, or as it is told. */
+  lose(path: string, how?: 404 | 500 | 'broken off'): void;
+  /** What was lost is there again. */
+  find(path: string): void;
   /** Sends a path slowly: this many bytes a second. */
   slow(path: string, bytesPerSecond: number): void;
   /** Ends every connection and takes no more: the network is gone. */
@@ -32,7 +34,7 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
   const base = options.base ?? '/';
   const replaced = new Map<string, string | Uint8Array>();
   const slowed = new Map<string, number>();
-  const lost = new Set<string>();
+  const lost = new Map<string, 404 | 500 | 'broken off'>();
   const asked: string[] = [];
   const sockets = new Set<Socket>();
 
@@ -46,8 +48,12 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
     asked.push(path);
     const other = replaced.get(path);
     const rate = slowed.get(path);
-    if (lost.has(path)) {
-      response.writeHead(404).end();
+    const loss = lost.get(path);
+    if (loss === 'broken off') {
+      response.writeHead(200, { 'Content-Length': '5000' });
+      response.write('half of it', () => response.destroy());
+    } else if (loss !== undefined) {
+      response.writeHead(loss).end();
     } else if (other !== undefined) {
       const type = TYPES[extname(path)] ?? 'application/octet-stream';
       response.writeHead(200, { 'Content-Type': type, 'Cache-Control': 'no-cache' }).end(other);
@@ -76,7 +82,8 @@ export async function openSite(options: { base?: string } = {}): Promise<Site> {
     asked,
     replace: (path, body) =>
       void (body === null ? replaced.delete(path) : replaced.set(path, body)),
-    lose: (path) => void lost.add(path),
+    lose: (path, how = 404) => void lost.set(path, how),
+    find: (path) => void lost.delete(path),
     slow: (path, bytesPerSecond) => void slowed.set(path, bytesPerSecond),
     cut,
     restore: () => listen(server, port),
