@@ -3,7 +3,7 @@ import { boardOf } from '../../src/domain/board/board-of.ts';
 import { suggestionsFor } from '../../src/domain/board/suggest.ts';
 import { wordsDue } from '../../src/domain/board/words-due.ts';
 import { boardInput } from '../domain/board/members.ts';
-import { dateOf, people, TWELVE } from './club.ts';
+import { dateOf, people, TWELVE } from '../drivers/board/club.ts';
 import { median, type Table } from './table.ts';
 
 const timed = (job: () => unknown): number => {

@@ -2,11 +2,11 @@ import type { Page } from 'playwright-core';
 import { boardPage } from '../../src/copy/board-page.ts';
 import { nextPage } from '../../src/copy/next-page.ts';
 import { wordsPage } from '../../src/copy/words-page.ts';
-import { toRow } from '../../src/platform/store/heard-row.ts';
+import { TWELVE } from '../drivers/board/club.ts';
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
+import { storeClub } from '../drivers/browser/club.ts';
 import { openSite } from '../drivers/browser/site.ts';
 import { go, visit } from '../drivers/browser/visit.ts';
-import { people, TWELVE } from './club.ts';
 import { took } from './long-log.ts';
 import { median, type Table } from './table.ts';
 
@@ -15,29 +15,6 @@ const SLOWDOWN = 4;
 const RUNS = 3;
 /** Sunday of week 11. */
 const TODAY = '2027-05-16T18:00:00Z';
-
-/** Writes a programme that was sent, and what its people told, into the app's own database. */
-function seed(page: Page, count: number): Promise<void> {
-  const sent = { id: TWELVE.id, revision: 1, text: TWELVE.text, signature: '', at: 1 };
-  return page.evaluate(
-    ([programme, rows]) =>
-      new Promise<void>((resolve, reject) => {
-        const open = indexedDB.open('towpath');
-        open.onerror = () => reject(open.error);
-        open.onsuccess = () => {
-          const tx = open.result.transaction(['heard', 'sent'], 'readwrite');
-          tx.objectStore('sent').put(programme);
-          for (const each of rows) tx.objectStore('heard').put(each);
-          tx.onerror = () => reject(tx.error);
-          tx.oncomplete = () => {
-            open.result.close();
-            resolve();
-          };
-        };
-      }),
-    [sent, people(count).map(toRow)] as const,
-  );
-}
 
 type Times = Readonly<Record<string, number>>;
 
@@ -71,7 +48,7 @@ async function over(count: number, width: number): Promise<readonly Times[]> {
     await page.setViewportSize({ width, height: 844 });
     await page.clock.setFixedTime(new Date(TODAY));
     await visit(page, site);
-    await seed(page, count);
+    await storeClub(page, count);
     const session = await browser.context.newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWDOWN });
     const runs: Times[] = [];

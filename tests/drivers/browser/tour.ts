@@ -24,6 +24,7 @@ import { welcome } from '../../../src/copy/welcome.ts';
 import { desk, details, sendOwn, shelf, week } from '../../../src/copy/workshop.ts';
 import { seconds } from './journey.ts';
 import type { Site } from './site.ts';
+import { leadAll, waitTogether, whatManyTold } from './tour-leading.ts';
 import {
   button,
   followMarshMile,
@@ -59,6 +60,8 @@ export async function tour(
   await beforeASession(page, stop);
   await whileItRuns(page, stop);
   await afterwards(page, stop);
+  await leadAll(page, stop);
+  await whatManyTold(page, stop);
 }
 
 async function beforeASession(page: Page, stop: Stop): Promise<void> {
@@ -111,6 +114,8 @@ async function beforeASession(page: Page, stop: Stop): Promise<void> {
   await page.getByRole('link', { name: before.hearFirst }).click();
   await page.getByText(hear.saidHelp).waitFor();
   await stop('session, heard beforehand', false);
+  await openSession(page, SEVERAL);
+  await waitTogether(page, stop);
   await openSession(page, SEVERAL);
 }
 

@@ -1,9 +1,9 @@
 /** A large club that is made up without chance: the same people every time. */
-import { DEMO_PROGRAMME_TEXT } from '../../src/app/demo/demo.ts';
-import type { Heard } from '../../src/domain/board/heard.ts';
-import type { Programme } from '../../src/domain/programme/programme.ts';
-import { readProgramme } from '../../src/domain/programme/read.ts';
-import { member, type Told } from '../domain/board/members.ts';
+import { DEMO_PROGRAMME_TEXT } from '../../../src/app/demo/demo.ts';
+import type { Heard } from '../../../src/domain/board/heard.ts';
+import type { Programme } from '../../../src/domain/programme/programme.ts';
+import { readProgramme } from '../../../src/domain/programme/read.ts';
+import { member, type Told } from '../../domain/board/members.ts';
 
 interface ProgrammeFile {
   readonly goal: object;
