@@ -41,6 +41,7 @@ export default defineConfig({
             'tests/codes/**',
             'tests/built/**',
             'tests/journeys/**',
+            'tests/engines/**',
           ],
           environment: 'node',
           testTimeout: MINUTE,
@@ -105,6 +106,18 @@ export default defineConfig({
           maxWorkers: 2,
           // Its own, because projects of one group must have as many workers.
           sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'engines',
+          include: ['tests/engines/**/*.test.ts'],
+          testTimeout: 3 * MINUTE,
+          hookTimeout: MINUTE,
+          // Most of the time a journey waits for a sound, so three engines fit on two cores.
+          maxWorkers: 3,
+          sequence: { groupOrder: 2 },
         },
       },
     ],

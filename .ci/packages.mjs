@@ -1,10 +1,18 @@
-/** The programs from Debian that the checks use: a browser, decoders, encoders, speech tools, web servers. */
+/** The programs from Debian that the checks use: browsers, decoders, encoders, speech tools, web servers. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+
+const GSTREAMER = '/usr/lib/x86_64-linux-gnu/gstreamer-1.0';
 
 /** Package by package, and one file by which it is known to be there. */
 const PACKAGES = {
   chromium: '/usr/bin/chromium',
+  'firefox-esr': '/usr/bin/firefox-esr',
+  'webkit2gtk-driver': '/usr/bin/WebKitWebDriver',
+  'gstreamer1.0-plugins-good': `${GSTREAMER}/libgstautodetect.so`,
+  'gstreamer1.0-libav': `${GSTREAMER}/libgstlibav.so`,
+  xvfb: '/usr/bin/Xvfb',
+  openbox: '/usr/bin/openbox',
   ffmpeg: '/usr/bin/ffmpeg',
   mpg123: '/usr/bin/mpg123',
   mp3val: '/usr/bin/mp3val',

@@ -45,6 +45,7 @@ const STEPS = [
   { name: 'codes', says: 'codes, read by another decoder', run: [vitest('codes')] },
   { name: 'journeys', says: 'a real browser', run: [vitest('journeys')], needs: ['build'] },
   { name: 'pages', says: 'every page in a real browser', run: [vitest('pages')], needs: ['build'] },
+  { name: 'engines', says: 'three engines', run: [vitest('engines')], needs: ['build'] },
 ];
 
 setUp();
@@ -57,8 +58,8 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 const wanted = asked.length === 0 ? STEPS : STEPS.filter((step) => isWanted(step.name));
-if (wanted.some((step) => ['sound', 'voice', 'codes', 'journeys', 'pages'].includes(step.name)))
-  provideTools();
+const WITH_TOOLS = ['sound', 'voice', 'codes', 'journeys', 'pages', 'engines'];
+if (wanted.some((step) => WITH_TOOLS.includes(step.name))) provideTools();
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
 

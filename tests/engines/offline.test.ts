@@ -1,0 +1,28 @@
+import { expect } from 'vitest';
+import { welcome } from '../../src/copy/welcome.ts';
+import { seconds } from '../drivers/browser/journey.ts';
+import { arrive, begin, eachEngine, follow, HEARING, heard } from '../drivers/engines/visit.ts';
+
+eachEngine(
+  'ENG-1 after one visit it opens without a network, and where sound is read a session is heard',
+  async (visit) => {
+    await arrive(visit);
+    // An engine that forgets its profile is opened anew by loading the page again.
+    if (visit.engine.keepsProfile) await visit.close();
+    await visit.site.cut();
+    if (visit.engine.keepsProfile) await (await visit.open()).tab.goto(visit.site.url);
+    else await visit.person.tab.reload();
+    await expect(fetch(visit.site.url)).rejects.toThrow();
+
+    await visit.person.go('/start');
+    await visit.person.read(welcome.what);
+    if (!HEARING.includes(visit.engine)) return;
+    await follow(visit, '10 s easy walk; 30 s run; 10 s easy walk');
+    await begin(visit);
+    const first = await heard(visit);
+    await seconds(5);
+    const last = await heard(visit);
+    expect(last.paused).toBe(false);
+    expect(last.at - first.at).toBeCloseTo(last.clock - first.clock, 0);
+  },
+);
