@@ -144,7 +144,8 @@ export async function openRecords(needs: RecordsNeeds): Promise<Records> {
       const written = await records.change((here) => effect(taken, here));
       if (!written.ok) return fail({ code: written.error.code });
       await showRestored(needs, written.value.stores);
-      await device.persist();
+      // Not waited for: Firefox asks the person, and answers when they do, or never.
+      void device.persist();
       return ok(previewOf(taken, written.value));
     },
     persist: () => device.persist(),

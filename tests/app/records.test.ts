@@ -63,6 +63,17 @@ const live = async ({ app }: Pick<Tab, 'app'>, ids: readonly string[]): Promise<
 const logged = ({ app }: Pick<Tab, 'app'>) => app.log.getState().entries.map(({ id }) => id);
 
 describe('moving to another phone', () => {
+  it('REC-19 a restore is done before the browser was allowed to keep it, which may be never', async () => {
+    const old = await phone();
+    await live(old.tab, ['1']);
+    const fresh = await phone(undefined, {
+      device: { persist: () => new Promise<void>(() => {}) },
+    });
+    await opened(fresh.records, await old.backup());
+    expect((await fresh.records.restore()).ok).toBe(true);
+    expect(logged(fresh.tab)).toEqual(['1']);
+  });
+
   it('REC-19 a new phone set up from a backup shows at once what the old one had', async () => {
     const old = await phone();
     await live(old.tab, ['1', '2']);

@@ -10,7 +10,6 @@ import { running } from '../../src/copy/running.ts';
 import { tell } from '../../src/copy/tell.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import { desk, shelf } from '../../src/copy/workshop.ts';
-import { chromium } from '../drivers/engines/chromium.ts';
 import { keepFiles, lastFile } from '../drivers/engines/files.ts';
 import { type Person, until } from '../drivers/engines/person.ts';
 import { arrive, begin, eachEngine, HEARING, startOn } from '../drivers/engines/visit.ts';
@@ -45,7 +44,7 @@ eachEngine(
     await next.go('/done');
     await next.read(log.entry(1, 1));
   },
-  [chromium],
+  HEARING,
 );
 
 /** Makes keys and signs the example. @returns the backup of the keys, and the link */

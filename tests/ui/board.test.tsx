@@ -197,7 +197,7 @@ describe('the board', () => {
     expect(document.body.textContent).toContain(tell.title);
     // The demo was made without a key: nothing can be sealed for it.
     expect(screen.getByText(words.empty.unsealed)).toBeDefined();
-    expect(screen.getByText(words.stays, { exact: false })).toBeDefined();
+    expect(await screen.findByText(words.stays, { exact: false })).toBeDefined();
   });
 
   it('UI-67 the day on which people go stands on their board', async () => {
