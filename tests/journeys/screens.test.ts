@@ -1,8 +1,16 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { welcome } from '../../src/copy/welcome.ts';
 import { contrast, faint } from '../drivers/browser/contrast.ts';
 import { journey } from '../drivers/browser/journey.ts';
-import { findings, stickingOut, unreachable } from '../drivers/browser/look.ts';
+import {
+  findings,
+  lost,
+  moving,
+  small,
+  stickingOut,
+  unreachable,
+} from '../drivers/browser/look.ts';
 import { tour } from '../drivers/browser/tour.ts';
 
 /** Goes through every screen and collects what a look finds, by screen. */
@@ -57,13 +65,74 @@ journey('REAL-19 every control on every screen is reached by the keyboard', asyn
   expect(found).toEqual([]);
 });
 
+/** Looked for on the same way as what sticks out, because a way through everything takes its time. */
+const seenOnTheWay: Record<'small' | 'moving' | 'lost', string[]> = {
+  small: [],
+  moving: [],
+  lost: [],
+};
+let stopsLookedAt = 0;
+
 journey('REAL-20 no screen scrolls sideways at 320 px', async (j) => {
   await j.page.setViewportSize({ width: 320, height: 568 });
+  await j.page.emulateMedia({ reducedMotion: 'reduce' });
   const found = await collect(
     (stop) => tour(j.page, j.site, stop),
-    () => stickingOut(j.page),
+    async (name, outdoors) => {
+      const note = (kind: keyof typeof seenOnTheWay, lines: readonly string[]) =>
+        seenOnTheWay[kind].push(...lines.map((line) => `[${name}] ${line}`));
+      note('moving', await moving(j.page));
+      if (outdoors) note('small', await small(j.page, 44));
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await j.page.emulateMedia({ forcedColors: 'active', colorScheme });
+        note('lost', await lost(j.page));
+      }
+      await j.page.emulateMedia({ forcedColors: null, colorScheme: 'light' });
+      stopsLookedAt += 1;
+      return stickingOut(j.page);
+    },
   );
   expect(found).toEqual([]);
+});
+
+journey(
+  'REAL-36 a lost drawing, a small control and a movement are found where there is one',
+  async (j) => {
+    await j.page.goto(j.site.url);
+    await j.page.getByText(welcome.what).waitFor();
+    await j.page.emulateMedia({ forcedColors: 'active' });
+    const before = await lost(j.page);
+    await j.page.evaluate(() => {
+      const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+      const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+      path.setAttribute('d', 'M0 0H9V9Z');
+      path.setAttribute('fill', 'Canvas');
+      svg.append(path);
+      const button = document.createElement('button');
+      button.style.cssText = 'all: unset; display: block; width: 43px; height: 60px';
+      document.querySelector('main')?.append(svg, button);
+      button.animate([{ opacity: 1 }, { opacity: 0.5 }], { duration: 5000 });
+    });
+    expect(before).toEqual([]);
+    expect(await lost(j.page)).toHaveLength(1);
+    expect(await moving(j.page)).toHaveLength(1);
+    expect((await small(j.page, 44)).some((line) => line.startsWith('43 px'))).toBe(true);
+  },
+);
+
+it('REAL-34 while running every control is at least 44 px by 44 px (WCAG 2.2, 2.5.5)', () => {
+  expect(stopsLookedAt).toBeGreaterThan(25);
+  expect(seenOnTheWay.small).toEqual([]);
+});
+
+it('REAL-35 nothing moves on any screen where less motion is asked for (WCAG 2.2, 2.3.3)', () => {
+  expect(stopsLookedAt).toBeGreaterThan(25);
+  expect(seenOnTheWay.moving).toEqual([]);
+});
+
+it('REAL-36 where colours are forced, light or dark, every drawing is told from its ground', () => {
+  expect(stopsLookedAt).toBeGreaterThan(25);
+  expect(seenOnTheWay.lost).toEqual([]);
 });
 
 journey('REAL-20 no screen scrolls sideways with text at 200 %', async (j) => {

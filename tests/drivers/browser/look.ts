@@ -116,3 +116,80 @@ export function stickingOut(page: Page): Promise<readonly string[]> {
     return lines;
   });
 }
+
+/** What still moves, as lines: animations and transitions that last longer than a blink (100 ms). */
+export const moving = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() =>
+    document
+      .getAnimations()
+      .filter(({ playState, effect }) => {
+        const { duration } = effect?.getComputedTiming() ?? {};
+        return playState === 'running' && Number(duration) > 100;
+      })
+      .map(({ effect }) => {
+        const { target } = effect as KeyframeEffect;
+        return `moves: ${target?.outerHTML.slice(0, 100)}`;
+      }),
+  );
+
+/** Controls of which a side is shorter than `least` px, as lines. A field goes with its label. */
+export const small = (page: Page, least: number): Promise<readonly string[]> =>
+  page.evaluate((shortest) => {
+    const root = document.querySelector('dialog[open]') ?? document.body;
+    return [...root.querySelectorAll<HTMLElement>('a[href], button, input, select, summary')]
+      .filter((each) => each.checkVisibility())
+      .flatMap((each) => {
+        const own = each.getBoundingClientRect();
+        const label = each.closest('label')?.getBoundingClientRect() ?? own;
+        const side = Math.max(Math.min(own.width, own.height), Math.min(label.width, label.height));
+        if (own.width <= 1 || side >= shortest) return [];
+        return [`${side.toFixed(0)} px: ${each.outerHTML.slice(0, 100)}`];
+      });
+  }, least);
+
+/**
+ * Drawings that cannot be told from what they stand on, as lines: inside and line of all their
+ * shapes are nearer to the ground than 3:1 (WCAG 2.2, 1.4.11).
+ */
+export const lost = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const probe = document.createElement('i');
+    // Else its colour would be forced, and not the one that is asked about.
+    probe.style.setProperty('forced-color-adjust', 'none');
+    document.body.append(probe);
+    const light = (colour: string): number => {
+      probe.style.color = colour;
+      const parts = getComputedStyle(probe).color.match(/[\d.]+/g) ?? [];
+      const [r = 0, g = 0, b = 0] = parts.slice(0, 3).map((part) => {
+        const share = Number(part) / 255;
+        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const groundOf = (each: Element): number => {
+      for (let at: Element | null = each; at !== null; at = at.parentElement) {
+        const { backgroundColor } = getComputedStyle(at);
+        if (!/, 0\)$|transparent/.test(backgroundColor)) return light(backgroundColor);
+      }
+      return light('Canvas');
+    };
+    const stands = (paint: string, ground: number): boolean => {
+      if (paint === 'none' || paint.startsWith('url')) return paint !== 'none';
+      const [a, b] = [light(paint), ground].sort((x, y) => y - x);
+      return ((a ?? 0) + 0.05) / ((b ?? 0) + 0.05) >= 3;
+    };
+    const pictures = [...document.querySelectorAll<SVGElement>('svg')].filter(
+      (each) => each.checkVisibility() && each.closest('button, a') === null,
+    );
+    const gone = pictures.filter((picture) => {
+      const shapes = [...picture.querySelectorAll('path, rect, circle, line, polyline')];
+      if (shapes.length === 0) return false;
+      const ground = groundOf(picture);
+      return !shapes.some((shape) => {
+        const { fill, stroke } = getComputedStyle(shape);
+        return stands(fill, ground) || stands(stroke, ground);
+      });
+    });
+    probe.remove();
+    return gone.map((each) => `not to be seen: ${each.outerHTML.slice(0, 120)}`);
+  });
