@@ -144,6 +144,8 @@ async function atTheDesk(page: Page, stop: Stop): Promise<void> {
   await field.waitFor();
   await stop('one session', false);
   await page.getByText(pieces.title, { exact: true }).click();
+  await page.locator('details[open] > summary', { hasText: pieces.title }).waitFor();
+  await seconds(0.4);
   await stop('one session, tapped together', false);
   await field.fill('5 min easy walk; 6 x (3 min rnu, 1 min walk); 5 min easy walk');
   await seconds(0.3);
