@@ -138,18 +138,20 @@ export interface Heard {
   readonly hidden: boolean;
 }
 
-export const heard = (page: Page): Promise<Heard> =>
-  page.evaluate(() => {
-    const audio = document.querySelector('audio');
-    if (audio === null) throw new Error('no audio element');
-    return {
-      at: audio.currentTime,
-      clock: performance.now() / 1000,
-      paused: audio.paused,
-      length: audio.duration,
-      hidden: document.hidden,
-    };
-  });
+/** Runs in the page, of whatever engine. */
+export function readHeard(): Heard {
+  const audio = document.querySelector('audio');
+  if (audio === null) throw new Error('no audio element');
+  return {
+    at: audio.currentTime,
+    clock: performance.now() / 1000,
+    paused: audio.paused,
+    length: audio.duration,
+    hidden: document.hidden,
+  };
+}
+
+export const heard = (page: Page): Promise<Heard> => page.evaluate(readHeard);
 
 /** Moves the sound, as if the time until then had been listened through. */
 export async function moveTo(page: Page, seconds: number): Promise<void> {

@@ -12,7 +12,7 @@ import { running } from '../../../src/copy/running.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
 import { newProfile } from '../browser/browser.ts';
 import { openSite, type Site } from '../browser/site.ts';
-import type { Heard } from '../browser/visit.ts';
+import { type Heard, readHeard } from '../browser/visit.ts';
 import { ROOT } from '../tree.ts';
 import { chromium } from './chromium.ts';
 import { firefox } from './firefox.ts';
@@ -155,18 +155,7 @@ export async function startOn(visit: Visit, session: string): Promise<Visit> {
 }
 
 /** What the one audio element says now, and the monotonic clock beside it. */
-export const heard = ({ person }: Visit): Promise<Heard> =>
-  person.tab.run(() => {
-    const audio = document.querySelector('audio');
-    if (audio === null) throw new Error('no audio element');
-    return {
-      at: audio.currentTime,
-      clock: performance.now() / 1000,
-      paused: audio.paused,
-      length: audio.duration,
-      hidden: document.hidden,
-    };
-  });
+export const heard = ({ person }: Visit): Promise<Heard> => person.tab.run(readHeard);
 
 /** Moves the sound, as if the time until then had been listened through. */
 export const moveTo = ({ person }: Visit, seconds: number): Promise<void> =>
