@@ -3,6 +3,9 @@ import { defineConfig } from 'vitest/config';
 
 const MINUTE = 60_000;
 
+/** Left to itself the runner keeps one of two cores free, and the check takes twice as long. */
+const BOTH_CORES = 2;
+
 /** Journeys that keep a processor busy. Beside them nobody can say when a sound was heard. */
 const BUSY = [
   'paper',
@@ -45,6 +48,7 @@ export default defineConfig({
           ],
           environment: 'node',
           testTimeout: MINUTE,
+          maxWorkers: BOTH_CORES,
         },
       },
       {
@@ -56,30 +60,43 @@ export default defineConfig({
           testTimeout: MINUTE,
           // The first drawing of a screen fetches all of it, which takes its time on a busy machine.
           hookTimeout: MINUTE,
+          maxWorkers: BOTH_CORES,
         },
       },
       {
         extends: true,
-        test: { name: 'built', include: ['tests/built/**/*.test.ts'], testTimeout: MINUTE },
+        test: {
+          name: 'built',
+          include: ['tests/built/**/*.test.ts'],
+          testTimeout: MINUTE,
+          maxWorkers: BOTH_CORES,
+        },
       },
       {
         extends: true,
         test: {
           name: 'sound',
           include: ['tests/sound/**/*.test.ts'],
+          maxWorkers: BOTH_CORES,
           testTimeout: 10 * MINUTE,
           hookTimeout: 10 * MINUTE,
         },
       },
       {
         extends: true,
-        test: { name: 'codes', include: ['tests/codes/**/*.test.ts'], testTimeout: MINUTE },
+        test: {
+          name: 'codes',
+          include: ['tests/codes/**/*.test.ts'],
+          testTimeout: MINUTE,
+          maxWorkers: BOTH_CORES,
+        },
       },
       {
         extends: true,
         test: {
           name: 'voice',
           include: ['tests/voice/**/*.test.ts'],
+          maxWorkers: BOTH_CORES,
           testTimeout: 15 * MINUTE,
           hookTimeout: 15 * MINUTE,
         },
