@@ -84,9 +84,9 @@ describe('the board', () => {
     const row = (await within(table).findByRole('rowheader', { name: /^Jory/ })).closest('tr');
     const cells = row?.querySelectorAll('td') ?? [];
     const jory = BOARD.people.find(({ person }) => person === JORY) ?? fail();
-    expect([...cells].map((cell) => cell.querySelector('.for-readers')?.textContent)).toEqual(
-      jory.cells.map((cell) => cellWords(cell)),
-    );
+    expect(
+      [...cells].map((cell) => within(cell).getByRole('img').getAttribute('aria-label')),
+    ).toEqual(jory.cells.map((cell) => cellWords(cell)));
     await user.click(within(table).getByRole('link', { name: 'Jory' }));
     expect(here()).toBe(`/board/${DEMO.id}/who/${JORY}`);
   });

@@ -99,7 +99,8 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
   const found = sections.reduce((sum, { rows }) => sum + rows.length, 0);
   // How many are on the board stands in the folded choice of people already.
   const isSaid = !isWide && found === board.people.length;
-  const drawn = useAfterFirst() ? sections : sections.slice(0, 1);
+  const rest = useAfterFirst();
+  const drawn = rest ? sections : sections.slice(0, 1);
   return (
     <>
       {isWide && <Marks />}
@@ -115,6 +116,7 @@ const Rows = memo(function Rows({ programmeId, board, due, look }: RowsProps) {
           sections={drawn}
           due={due}
           week={look.week}
+          isFirst={!rest}
         />
       ) : (
         <BoardList
