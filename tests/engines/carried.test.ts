@@ -10,9 +10,10 @@ import { running } from '../../src/copy/running.ts';
 import { tell } from '../../src/copy/tell.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import { desk, shelf } from '../../src/copy/workshop.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
 import { keepFiles, lastFile } from '../drivers/engines/files.ts';
 import { type Person, until } from '../drivers/engines/person.ts';
-import { arrive, begin, eachEngine, HEARING, startOn } from '../drivers/engines/visit.ts';
+import { arrive, begin, HEARING, startOn } from '../drivers/engines/visit.ts';
 import { openAnswer } from '../drivers/exchange/open-answer.ts';
 
 const PASSPHRASE = 'heron tide reed wind salt';

@@ -1,5 +1,6 @@
 import { afterAll, expect, it } from 'vitest';
-import { ENGINES, eachEngine } from '../drivers/engines/visit.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
+import { ENGINES } from '../drivers/engines/visit.ts';
 import { read } from '../drivers/tree.ts';
 
 /** What the table of the README calls each thing that not every engine can do. */

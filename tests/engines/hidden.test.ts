@@ -2,7 +2,8 @@ import { expect } from 'vitest';
 import { felt } from '../../src/copy/felt.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import type { Heard } from '../drivers/browser/visit.ts';
-import { eachEngine, HEARING, heard, startOn } from '../drivers/engines/visit.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
+import { HEARING, heard, startOn } from '../drivers/engines/visit.ts';
 
 /** 30 seconds in all. */
 const SESSION = '10 s easy walk; 10 s run; 10 s easy walk';

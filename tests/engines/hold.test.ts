@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
 import { running } from '../../src/copy/running.ts';
 import { seconds } from '../drivers/browser/journey.ts';
-import { eachEngine, HEARING, heard, moveTo, startOn } from '../drivers/engines/visit.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
+import { HEARING, heard, moveTo, startOn } from '../drivers/engines/visit.ts';
 
 /** 120 seconds; two minutes of quiet follow, then the half hour of the holding lane. */
 const SESSION = '30 s easy walk; 1 min run; 30 s easy walk';

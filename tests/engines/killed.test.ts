@@ -3,7 +3,8 @@ import { log } from '../../src/copy/log.ts';
 import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { seconds } from '../drivers/browser/journey.ts';
-import { eachEngine, HEARING, heard, startOn, type Visit } from '../drivers/engines/visit.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
+import { HEARING, heard, startOn, type Visit } from '../drivers/engines/visit.ts';
 
 /** The place that the app says it was cut off at, in seconds. */
 async function placeOffered({ person }: Visit): Promise<number> {

@@ -1,7 +1,8 @@
 import { expect } from 'vitest';
 import { welcome } from '../../src/copy/welcome.ts';
 import { seconds } from '../drivers/browser/journey.ts';
-import { arrive, begin, eachEngine, follow, HEARING, heard } from '../drivers/engines/visit.ts';
+import { eachEngine } from '../drivers/engines/each.ts';
+import { arrive, begin, follow, HEARING, heard } from '../drivers/engines/visit.ts';
 
 eachEngine(
   'ENG-1 after one visit it opens without a network, and where sound is read a session is heard',

@@ -1,20 +1,12 @@
 /** One long session with the page hidden, in real time: its sound against the clock, its changes, its heap. */
-import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
-import { groups } from '../../src/copy/groups.ts';
-import { choiceSaid } from '../../src/copy/join.ts';
 import { lockScreen } from '../../src/copy/lock-screen.ts';
 import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import type { Timeline } from '../../src/domain/timeline/timeline.ts';
-import type { RealBrowser } from '../drivers/browser/browser.ts';
-import type { Site } from '../drivers/browser/site.ts';
-import { button, heard, openFile, openSession, start, visit } from '../drivers/browser/visit.ts';
-
-const MARSH_MILE = new URL('../fixtures/programmes/marsh-mile.json', import.meta.url);
+import type { Heard } from '../drivers/browser/visit.ts';
 
 /** What the lock screen was told, with the sound's place and the clock in that moment, in seconds. */
-interface Told {
+export interface Told {
   readonly title: string;
   readonly at: number;
   readonly clock: number;
@@ -24,6 +16,7 @@ type Watched = Window & { told: Told[] };
 
 /** What came of it. Times in seconds, the heap in bytes. */
 export interface Soaked {
+  readonly engine: string;
   readonly total: number;
   readonly planned: number;
   /** Changes that the lock screen was told, and by how much the latest came after its place. */
@@ -33,9 +26,9 @@ export interface Soaked {
   readonly drift: readonly number[];
   /** Readings in which the page was seen or the sound stood. */
   readonly seenOrStood: number;
-  /** After a collection: at the beginning, and at the end. */
-  readonly heap: readonly [number, number];
-  readonly nodes: readonly [number, number];
+  /** After a collection: at the beginning, and at the end. Not every engine tells. */
+  readonly heap?: readonly [number, number];
+  readonly nodes?: readonly [number, number];
 }
 
 /** A session of so many whole minutes: a twelfth of it before and after, and turns between. */
@@ -51,119 +44,106 @@ const timelineOf = (minutes: number): Timeline => {
   return layOut(plan.value);
 };
 
+/** A browser in which a session can be heard out of sight. */
+export interface Runner {
+  readonly name: string;
+  /** From a fresh profile to a running session of so many minutes, with `watchTold` done. */
+  start(minutes: number): Promise<void>;
+  hide(): Promise<void>;
+  heard(): Promise<Heard>;
+  told(): Promise<readonly Told[]>;
+  /** Brings the page back and waits until it asks how it felt. */
+  back(): Promise<void>;
+  /** Bytes of heap after a collection, and nodes; only where the engine tells. */
+  memory?(): Promise<readonly [number, number]>;
+}
+
 /**
  * Runs it from a fresh profile to its end.
  *
  * @param tell is given a line now and then
- * @param own the page to run it in, at no address yet; left out: a new one
  */
 export async function soak(
-  browser: RealBrowser,
-  site: Site,
+  runner: Runner,
   minutes: number,
   tell: (line: string) => void = () => {},
-  own?: Page,
 ): Promise<Soaked> {
   const timeline = timelineOf(minutes);
   const total = timeline.total / 1000;
-  const page = own ?? (await browser.tab());
-  await watchTold(page);
-  await follow(page, site, minutes);
-  await start(page);
-  const other = await browser.tab();
-  await other.bringToFront();
-  const reading = await memoryOf(page, browser);
-  const memory = [await reading()];
+  await runner.start(minutes);
+  await runner.hide();
+  const before = await runner.memory?.();
 
-  const first = await heard(page);
+  const first = await runner.heard();
   const drift: number[] = [];
   let seenOrStood = 0;
   const every = Math.max(2, minutes / 6);
   for (let turn = 1; ; turn += 1) {
-    await page.waitForTimeout(every * 1000);
-    const now = await heard(page);
+    await seconds(every);
+    const now = await runner.heard();
     if (now.at > total - 1) break;
     drift.push(now.at - first.at - (now.clock - first.clock));
     if (!now.hidden || now.paused) seenOrStood += 1;
     if (turn % 30 === 0)
-      tell(`at ${now.at.toFixed(0)} s: ${inMs(drift.at(-1) ?? 0)} from the clock`);
+      tell(`${runner.name} at ${now.at.toFixed(0)} s: ${inMs(drift.at(-1) ?? 0)} from the clock`);
   }
-  await page.waitForTimeout(15_000);
-  memory.push(await reading());
-  const told = await page.evaluate(() => (window as unknown as Watched).told);
-  await page.bringToFront();
-  await page.waitForURL(/#\/felt\//);
-  const ends = (k: number): readonly [number, number] => [
-    memory[0]?.[k] ?? Number.NaN,
-    memory[1]?.[k] ?? Number.NaN,
-  ];
+  await seconds(15);
+  const after = await runner.memory?.();
+  const told = await runner.told();
+  await runner.back();
   return {
+    engine: runner.name,
     total,
     ...reachedOf(timeline, told),
     drift,
     seenOrStood,
-    heap: ends(0),
-    nodes: ends(1),
+    ...(before && after && { heap: [before[0], after[0]], nodes: [before[1], after[1]] }),
   };
 }
+
+const seconds = (many: number): Promise<void> =>
+  new Promise((resolve) => setTimeout(resolve, many * 1000));
 
 /** As lines for a person. */
 export function asLines(each: Soaked): readonly string[] {
   const [least, most] = [Math.min(...each.drift), Math.max(...each.drift)];
-  const [from, to] = each.heap.map((bytes) => (bytes / 1e6).toFixed(1));
-  return [
-    `soak: ${(each.total / 60).toFixed(0)} min with the page hidden, ${each.drift.length} readings, ${each.seenOrStood} with the page seen or the sound standing`,
-    `soak: place less clock ${inMs(least)} to ${inMs(most)}, at the end ${inMs(each.drift.at(-1) ?? Number.NaN)}`,
-    `soak: ${each.reached} of ${each.planned} changes reached, told at most ${inMs(each.latest)} after their place`,
-    `soak: heap ${from} MB at the beginning, ${to} MB at the end; nodes ${each.nodes.join(' and ')}`,
+  const lines = [
+    `${(each.total / 60).toFixed(0)} min with the page hidden, ${each.drift.length} readings, ${each.seenOrStood} with the page seen or the sound standing`,
+    `place less clock ${inMs(least)} to ${inMs(most)}, at the end ${inMs(each.drift.at(-1) ?? Number.NaN)}`,
+    `${each.reached} of ${each.planned} changes reached, told at most ${inMs(each.latest)} after their place`,
   ];
+  if (each.heap && each.nodes) {
+    const [from, to] = each.heap.map((bytes) => (bytes / 1e6).toFixed(1));
+    lines.push(
+      `heap ${from} MB at the beginning, ${to} MB at the end; nodes ${each.nodes.join(' and ')}`,
+    );
+  }
+  return lines.map((line) => `soak in ${each.engine}: ${line}`);
 }
 
 const inMs = (seconds: number): string => `${(seconds * 1000).toFixed(0)} ms`;
 
-/** From the next page on, keeps each title given to the lock screen, and where the sound was. */
-const watchTold = (page: Page): Promise<unknown> =>
-  page.addInitScript(() => {
-    const all: Told[] = [];
-    (window as unknown as Watched).told = all;
-    // On the prototype: the browser may throw its one object away, and what was put on it with it.
-    const own = Object.getOwnPropertyDescriptor(MediaSession.prototype, 'metadata');
-    Object.defineProperty(MediaSession.prototype, 'metadata', {
-      configurable: true,
-      get() {
-        return own?.get?.call(this);
-      },
-      set(given: MediaMetadata | null) {
-        own?.set?.call(this, given);
-        const at = document.querySelector('audio')?.currentTime ?? Number.NaN;
-        all.push({ title: given?.title ?? '', at, clock: performance.now() / 1000 });
-      },
-    });
+/** In the page: from now on keeps each title given to the lock screen, and where the sound was. */
+export function watchTold(): void {
+  const all: Told[] = [];
+  (window as unknown as Watched).told = all;
+  // On the prototype: the browser may throw its one object away, and what was put on it with it.
+  const own = Object.getOwnPropertyDescriptor(MediaSession.prototype, 'metadata');
+  Object.defineProperty(MediaSession.prototype, 'metadata', {
+    configurable: true,
+    get() {
+      return own?.get?.call(this);
+    },
+    set(given: MediaMetadata | null) {
+      own?.set?.call(this, given);
+      const at = document.querySelector('audio')?.currentTime ?? Number.NaN;
+      all.push({ title: given?.title ?? '', at, clock: performance.now() / 1000 });
+    },
   });
-
-async function follow(page: Page, site: Site, minutes: number): Promise<void> {
-  await visit(page, site);
-  const programme = JSON.parse(readFileSync(MARSH_MILE, 'utf8'));
-  programme.weeks[0].sessions.wren = planOf(minutes);
-  await openFile(page, 'long.json', JSON.stringify(programme));
-  await button(page, choiceSaid('keep', 'new', 1).name).click();
-  await button(page, groups.choose('Wren')).click();
-  await page.getByRole('heading', { level: 1, name: programme.title }).waitFor();
-  await openSession(page, { week: 1, session: 1 });
 }
 
-/** A way to read the page's heap after a collection, and its nodes. */
-async function memoryOf(page: Page, { context }: RealBrowser) {
-  const session = await context.newCDPSession(page);
-  await session.send('Performance.enable');
-  return async (): Promise<readonly [number, number]> => {
-    await session.send('HeapProfiler.collectGarbage');
-    const { metrics } = await session.send('Performance.getMetrics');
-    const of = (name: string): number =>
-      metrics.find((each) => each.name === name)?.value ?? Number.NaN;
-    return [of('JSHeapUsedSize'), of('Nodes')];
-  };
-}
+/** In the page: what `watchTold` kept. */
+export const readTold = (): Told[] => (window as unknown as Watched).told;
 
 /** Which of the session's changes were told, each in its order and not before its place. */
 function reachedOf({ segments }: Timeline, told: readonly Told[]) {

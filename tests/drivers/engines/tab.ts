@@ -34,6 +34,9 @@ export interface Engine {
   open(profile: Profile): Promise<Opened>;
 }
 
-/** The text that runs a function in a page. */
+/**
+ * The text that runs a function in a page. Outside of the test runner the functions within it are
+ * named by a helper of the compiler's, which a page does not have: here it is.
+ */
 export const asText = (job: (...args: never[]) => unknown, args: readonly unknown[]): string =>
-  `(${job.toString()})(...${JSON.stringify(args)})`;
+  `((__name) => (${job.toString()})(...${JSON.stringify(args)}))((named) => named)`;

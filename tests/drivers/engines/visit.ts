@@ -2,7 +2,6 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { it } from 'vitest';
 import { before } from '../../../src/copy/before.ts';
 import { cautions } from '../../../src/copy/cautions.ts';
 import { groups } from '../../../src/copy/groups.ts';
@@ -43,20 +42,12 @@ export interface Visit {
  */
 export const HEARING: readonly Engine[] = [chromium, firefox];
 
-/** One test for each engine. On failure a picture is left under `.cache/engines`. */
-export function eachEngine(
-  title: string,
-  job: (visit: Visit) => Promise<void>,
-  engines: readonly Engine[] = ENGINES,
-): void {
-  for (const engine of engines) it(`${title}: ${engine.name}`, () => visiting(engine, title, job));
-}
-
-async function visiting(
+/** One browser of an engine from its start to its end. On failure a picture is left under `.cache/engines`. */
+export async function visiting<T>(
   engine: Engine,
   title: string,
-  job: (visit: Visit) => Promise<void>,
-): Promise<void> {
+  job: (visit: Visit) => Promise<T>,
+): Promise<T> {
   const site = await openSite();
   const profiles = [newProfile()];
   const folder = mkdtempSync(join(tmpdir(), 'towpath-files-'));
@@ -92,7 +83,7 @@ async function visiting(
   };
   try {
     await open();
-    await job(visit);
+    return await job(visit);
   } catch (error) {
     await leavePicture(visit, `${title}-${engine.name}`).catch(() => {});
     throw error;
