@@ -23,42 +23,6 @@ function contentPolicy(): Plugin {
   };
 }
 
-/** Pieces that the first screen waits for: asked for beside the app's own script, not after it. */
-const FIRST_NEEDED = ['src/app/programme-reader.ts'];
-
-function askEarly(): Plugin {
-  return {
-    name: 'towpath-ask-early',
-    apply: 'build',
-    transformIndexHtml: {
-      order: 'post',
-      handler(html, { bundle = {} }) {
-        const chunks = Object.values(bundle).filter((part) => part.type === 'chunk');
-        const pieces = chunks.filter(({ moduleIds, isEntry }) =>
-          FIRST_NEEDED.some((name) => !isEntry && moduleIds.some((id) => id.endsWith(name))),
-        );
-        if (pieces.length !== FIRST_NEEDED.length) throw new Error(`not found: ${FIRST_NEEDED}`);
-        const entries = new Set(chunks.filter(({ isEntry }) => isEntry).map((one) => one.fileName));
-        const files = new Set<string>();
-        const add = (file: string): void => {
-          if (entries.has(file) || files.has(file)) return;
-          files.add(file);
-          for (const next of chunks.find(({ fileName }) => fileName === file)?.imports ?? [])
-            add(next);
-        };
-        for (const { fileName } of pieces) add(fileName);
-        return [...files]
-          .filter((file) => !html.includes(file))
-          .map((file) => ({
-            tag: 'link',
-            attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
-            injectTo: 'head',
-          }));
-      },
-    },
-  };
-}
-
 /** The router's way of reading whole addresses: places are in the fragment here, so it is weight only. */
 function fragmentOnly(): Plugin {
   return {
@@ -145,7 +109,7 @@ export default defineConfig({
   resolve: {
     alias: [{ find: /^use-sync-external-store\/shim(\/index\.js)?$/, replacement: 'react' }],
   },
-  plugins: [react(), fragmentOnly(), contentPolicy(), askEarly(), serviceWorker()],
+  plugins: [react(), fragmentOnly(), contentPolicy(), serviceWorker()],
   // A worker is a file of its own under `assets/`, written as the app's own scripts are.
   worker: { format: 'es', rolldownOptions: { external: ['crypto'] } },
   build: {
@@ -162,12 +126,18 @@ export default defineConfig({
       external: ['crypto'],
       output: {
         codeSplitting: {
-          // Read by the first screen and by many later ones: split by who shares what, it would
-          // come in seven pieces and weigh more than in one.
+          // Split by who shares what, these would come in seven pieces each and weigh more than in one.
           groups: [
+            // What a programme's text is read with. A phone that follows nothing yet does without.
             {
               name: 'reading',
-              test: /src\/copy\/(times|date-format)|src\/domain\/(units|result|programme\/(?!format|tidy|marks))|node_modules\/valibot/,
+              test: /src\/domain\/programme\/(?!format|tidy|plan|programme\.|dates|calendar|totals)|node_modules\/valibot/,
+              priority: 2,
+            },
+            {
+              name: 'times',
+              test: /src\/copy\/(times|date-format)|src\/domain\/(units|result|programme\/(plan|programme\.|dates|calendar|totals))/,
+              priority: 3,
             },
           ],
         },

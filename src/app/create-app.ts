@@ -7,7 +7,7 @@ import { createLog, showStoredEntries } from './log.ts';
 import { once } from './once.ts';
 import { createPack } from './pack.ts';
 import type { Ports } from './ports.ts';
-import { createProgrammes, readAhead, showStored } from './programmes.ts';
+import { createProgrammes, showStored } from './programmes.ts';
 import { createQueue } from './queue.ts';
 import { createLaterSession } from './session/later-session.ts';
 import { createSettings } from './settings.ts';
@@ -48,9 +48,7 @@ export function createApp(ports: Ports): RunningApp {
     (async () => (await later())[name]()) as LaterParts[Name];
 
   async function load(): Promise<void> {
-    const asked = store.load();
-    void readAhead();
-    const stored = await asked;
+    const stored = await store.load();
     if (!stored.ok) {
       // The app works from memory, and asks again for what is there.
       await showFirst({ programmes: [], choices: {} });

@@ -177,7 +177,7 @@ function Begin({ onTrouble }: { onTrouble: (trouble: Trouble) => void }) {
         <p className="small soft">{words.fileHelp}</p>
       </div>
       <div className="row">
-        <button type="button" className="text-button" onClick={() => void saveExample()}>
+        <button type="button" className="text-button" onClick={saveExample}>
           {words.saveExample}
         </button>
         <a className="text-button" href="./towpath-programme.schema.json">

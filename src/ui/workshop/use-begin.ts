@@ -1,10 +1,8 @@
+import { DEMO_PROGRAMME_TEXT } from '../../app/demo/demo.ts';
 import { lead } from '../../copy/lead.ts';
 import { blankSheet, isBlank } from '../../domain/workshop/blank.ts';
 import { sheetOf } from '../../domain/workshop/file.ts';
 import { useWorkshopStore } from './workshop-context.tsx';
-
-const demoText = async (): Promise<string> =>
-  (await import('../../app/programme-reader.ts')).DEMO_PROGRAMME_TEXT;
 
 /** The ways to begin a programme. Each gives the key of the new sheet. */
 export function useBegin() {
@@ -18,7 +16,7 @@ export function useBegin() {
     },
     /** Under an id of its own: the example is a programme that everyone has. */
     async example(): Promise<string | undefined> {
-      const read = sheetOf(await demoText());
+      const read = sheetOf(DEMO_PROGRAMME_TEXT);
       if (!read.ok) return undefined;
       return create({ ...read.value, id: newProgrammeId(read.value.title) });
     },
@@ -26,8 +24,8 @@ export function useBegin() {
 }
 
 /** The example as a file that can be opened in a text editor. */
-export async function saveExample(): Promise<void> {
-  const text = `${JSON.stringify(JSON.parse(await demoText()), null, 2)}\n`;
+export function saveExample(): void {
+  const text = `${JSON.stringify(JSON.parse(DEMO_PROGRAMME_TEXT), null, 2)}\n`;
   saveText(lead.exampleName, text);
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_PROGRAMME_TEXT } from '../../../src/app/demo/demo.ts';
+import { DEMO } from '../../../src/app/demo/read.ts';
 import { isReminderId } from '../../../src/domain/cues/reminders.ts';
 import type { Part, Plan, Step } from '../../../src/domain/programme/plan.ts';
 import { isRunning, PARTS } from '../../../src/domain/programme/plan.ts';
@@ -46,6 +47,10 @@ const most = (group: string, measure: (plan: Plan) => number): readonly number[]
 const runMinutes = (plan: Plan): number => planTotals(plan).runSeconds / 60;
 
 describe('the programme that the app starts with', () => {
+  it('FILE-12 what was read of it when the app was made is what the reader makes of it now', () => {
+    expect(DEMO).toStrictEqual(programme);
+  });
+
   it('FILE-12 it is six weeks from a Monday to the event on the last Sunday', () => {
     expect(programme).toMatchObject({
       title: 'Six weeks to the Heron Loop',
