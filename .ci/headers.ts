@@ -8,7 +8,8 @@ export const CONTENT_POLICY = [
   "script-src 'self'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
-  "media-src 'self' blob:",
+  // A sound in its own address: for an engine that does not read the address of a Blob.
+  "media-src 'self' blob: data:",
   "connect-src 'self'",
   "font-src 'self'",
   "worker-src 'self'",

@@ -13,7 +13,7 @@ import { desk, shelf } from '../../src/copy/workshop.ts';
 import { eachEngine } from '../drivers/engines/each.ts';
 import { keepFiles, lastFile } from '../drivers/engines/files.ts';
 import { type Person, until } from '../drivers/engines/person.ts';
-import { arrive, begin, HEARING, startOn } from '../drivers/engines/visit.ts';
+import { arrive, begin, startOn } from '../drivers/engines/visit.ts';
 import { openAnswer } from '../drivers/exchange/open-answer.ts';
 
 const PASSPHRASE = 'heron tide reed wind salt';
@@ -25,28 +25,24 @@ async function endSession(person: Person): Promise<void> {
   await person.see('heading', felt.title);
 }
 
-eachEngine(
-  'ENG-6 a backup taken in on a new phone brings the sessions along',
-  async (visit) => {
-    const old = await startOn(visit, '10 s easy walk; 30 s run; 10 s easy walk');
-    await endSession(old.person);
-    await keepFiles(old.person);
-    await old.person.go('/records');
-    await old.person.press('button', records.saveBackup);
-    const backup = await lastFile(old.person);
+eachEngine('ENG-6 a backup taken in on a new phone brings the sessions along', async (visit) => {
+  const old = await startOn(visit, '10 s easy walk; 30 s run; 10 s easy walk');
+  await endSession(old.person);
+  await keepFiles(old.person);
+  await old.person.go('/records');
+  await old.person.press('button', records.saveBackup);
+  const backup = await lastFile(old.person);
 
-    const next = await visit.other();
-    await arrive(visit);
-    await next.press('link', welcome.backup);
-    await next.give(records.choose, visit.file('backup.json', backup));
-    await next.see('heading', records.previewTitle);
-    await next.press('button', records.take);
-    await next.read(records.done);
-    await next.go('/done');
-    await next.read(log.entry(1, 1));
-  },
-  HEARING,
-);
+  const next = await visit.other();
+  await arrive(visit);
+  await next.press('link', welcome.backup);
+  await next.give(records.choose, visit.file('backup.json', backup));
+  await next.see('heading', records.previewTitle);
+  await next.press('button', records.take);
+  await next.read(records.done);
+  await next.go('/done');
+  await next.read(log.entry(1, 1));
+});
 
 /** Makes keys and signs the example. @returns the backup of the keys, and the link */
 async function publish(person: Person): Promise<{ keys: string; link: string }> {
@@ -99,5 +95,4 @@ eachEngine(
     await stranger.tab.goto(answer);
     await stranger.read(bringIn.forLeader.title);
   },
-  HEARING,
 );

@@ -4,7 +4,7 @@ import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import { eachEngine } from '../drivers/engines/each.ts';
-import { HEARING, heard, startOn, type Visit } from '../drivers/engines/visit.ts';
+import { ENGINES, heard, startOn, type Visit } from '../drivers/engines/visit.ts';
 
 /** The place that the app says it was cut off at, in seconds. */
 async function placeOffered({ person }: Visit): Promise<number> {
@@ -46,5 +46,5 @@ eachEngine(
     await visit.person.go('/done');
     await visit.person.read(new RegExp(log.outcome['ended-early'], 'i'));
   },
-  HEARING,
+  ENGINES.filter(({ keepsProfile }) => keepsProfile),
 );

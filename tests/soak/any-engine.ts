@@ -1,6 +1,6 @@
 /** The long session in an engine that is asked through its driver alone. */
 import { felt } from '../../src/copy/felt.ts';
-import { arrive, begin, follow, heard, type Visit } from '../drivers/engines/visit.ts';
+import { arrive, begin, follow, heard, sounding, type Visit } from '../drivers/engines/visit.ts';
 import { planOf, type Runner, readTold, watchTold } from './soak.ts';
 
 export const inEngine = (visit: Visit): Runner => ({
@@ -10,6 +10,7 @@ export const inEngine = (visit: Visit): Runner => ({
     await visit.person.tab.run(watchTold);
     await follow(visit, planOf(minutes));
     await begin(visit);
+    await sounding(visit);
   },
   hide: () => visit.person.tab.hide(),
   heard: () => heard(visit),

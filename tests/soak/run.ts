@@ -2,7 +2,9 @@
 import { newProfile, openBrowser } from '../drivers/browser/browser.ts';
 import { openSite } from '../drivers/browser/site.ts';
 import { firefox } from '../drivers/engines/firefox.ts';
+import type { Engine } from '../drivers/engines/tab.ts';
 import { visiting } from '../drivers/engines/visit.ts';
+import { webkit } from '../drivers/engines/webkit.ts';
 import { inEngine } from './any-engine.ts';
 import { inChromium } from './chromium.ts';
 import { asLines, type Soaked, soak } from './soak.ts';
@@ -13,11 +15,11 @@ if (!Number.isInteger(minutes) || minutes < 2 || minutes > 120) {
   process.exit(2);
 }
 
+const inAny = (engine: Engine): Promise<Soaked> =>
+  visiting(engine, 'soak', (visit) => soak(inEngine(visit), minutes, console.log));
+
 /** All engines at once: each hardly works, and an hour apiece is long. */
-const runs = await Promise.allSettled([
-  chromium(),
-  visiting(firefox, 'soak', (visit) => soak(inEngine(visit), minutes, console.log)),
-]);
+const runs = await Promise.allSettled([chromium(), inAny(firefox), inAny(webkit)]);
 for (const run of runs)
   if (run.status === 'fulfilled') for (const line of asLines(run.value)) console.log(line);
   else {

@@ -1,5 +1,6 @@
 import type { Signal, Transport } from '../../app/ports.ts';
 import { type Ms, ms, secondsOf } from '../../domain/units.ts';
+import { inAddress } from './in-address.ts';
 import { listenToMediaKeys } from './media-keys.ts';
 import { listenToPage } from './page.ts';
 
@@ -13,8 +14,8 @@ const HAVE_METADATA = 1;
 
 /**
  * The session's sound: one audio element in the page, and its place is the session's clock. The
- * track is one Blob with one address, kept until it is closed. Nothing here starts sound by
- * itself: `play` and `rebuild` are called in answer to a person, `seek` moves what is heard.
+ * track is one Blob with one address, kept until it is closed; where the engine does not read that
+ * one, the address holds the sound itself. Nothing here starts sound by itself: `play` and `rebuild` are called in answer to a person, `seek` moves what is heard.
  */
 export function createSound(): Transport {
   const listeners = new Set<(signal: Signal) => void>();
@@ -23,7 +24,9 @@ export function createSound(): Transport {
   };
   let element = newElement();
   let stopListening = listenTo();
-  let track: { readonly blob: Blob; readonly url: string } | undefined;
+  let track: { readonly blob: Blob; readonly url: string; readonly isWhole: boolean } | undefined;
+  /** What was asked for last, so that it goes on when another address was needed. */
+  let isToPlay = false;
   /** Where a seek goes that has not arrived: until then the element tells the old place. */
   let goingTo: { readonly to: Ms; readonly asked: boolean } | undefined;
   /** An element that lost its track says that it is at 0: then the last known place holds. */
@@ -34,6 +37,7 @@ export function createSound(): Transport {
 
   function listenTo(): () => void {
     const own = element;
+    let isRead = false;
     const on = (type: string, heard: () => void): (() => void) => {
       own.addEventListener(type, heard);
       return () => own.removeEventListener(type, heard);
@@ -49,14 +53,36 @@ export function createSound(): Transport {
       }),
       on('pause', () => say(own.ended ? 'tick' : 'paused')),
       on('error', () => {
-        if (track !== undefined) say('failed');
+        if (track === undefined) return;
+        if (isRead || track.isWhole) say('failed');
+        else void takeWhole();
       }),
-      on('loadedmetadata', arrive),
+      on('loadedmetadata', () => {
+        isRead = true;
+        arrive();
+      }),
       on('seeked', () => say('tick')),
     ];
     return () => {
       for (const stop of stops) stop();
     };
+  }
+
+  /** WebKitGTK refuses a Blob's address in some starts and reads the same sound out of the address itself. */
+  async function takeWhole(): Promise<void> {
+    const refused = track;
+    if (refused === undefined) return;
+    const url = await inAddress(refused.blob).catch(() => undefined);
+    if (track !== refused) return;
+    if (url === undefined) {
+      say('failed');
+      return;
+    }
+    URL.revokeObjectURL(refused.url);
+    track = { blob: refused.blob, url, isWhole: true };
+    element.src = url;
+    element.load();
+    if (isToPlay) play();
   }
 
   /** A place that was asked for before the element knew its track. */
@@ -72,11 +98,13 @@ export function createSound(): Transport {
   }
 
   function play(): void {
+    isToPlay = true;
     const { audioSession } = navigator as AudioSessionNavigator;
     if (audioSession !== undefined) audioSession.type = 'playback';
     element.play().catch((error: unknown) => {
-      // A play that a later pause or load overtook is no refusal.
-      if (!(error instanceof DOMException && error.name === 'AbortError')) say('paused');
+      // A play that a later pause or load overtook is no refusal; an address that is not read is an error of its own.
+      const name = error instanceof DOMException ? error.name : '';
+      if (name !== 'AbortError' && name !== 'NotSupportedError') say('paused');
     });
   }
 
@@ -98,6 +126,7 @@ export function createSound(): Transport {
 
   function close(): void {
     goingTo = undefined;
+    isToPlay = false;
     lastPlace = ms(0);
     if (track === undefined) return;
     drop();
@@ -112,12 +141,15 @@ export function createSound(): Transport {
       close();
       if (bytes === undefined) return;
       const blob = new Blob([bytes], { type: 'audio/mpeg' });
-      track = { blob, url: URL.createObjectURL(blob) };
+      track = { blob, url: URL.createObjectURL(blob), isWhole: false };
       element.src = track.url;
       element.load();
     },
     play,
-    pause: () => element.pause(),
+    pause() {
+      isToPlay = false;
+      element.pause();
+    },
     seek,
     rebuild(at) {
       if (track === undefined) return;

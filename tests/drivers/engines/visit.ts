@@ -15,7 +15,7 @@ import { type Heard, readHeard } from '../browser/visit.ts';
 import { ROOT } from '../tree.ts';
 import { chromium } from './chromium.ts';
 import { firefox } from './firefox.ts';
-import { type Person, personAt } from './person.ts';
+import { type Person, personAt, until } from './person.ts';
 import type { Engine, Opened } from './tab.ts';
 import { webkit } from './webkit.ts';
 
@@ -35,12 +35,6 @@ export interface Visit {
   /** Writes a file that can be given to a file field. @returns its path */
   file(name: string, text: string): string;
 }
-
-/**
- * Those in which a session can be heard. WebKitGTK under its driver reads a track from a Blob in
- * some starts and refuses it in others; why is not known.
- */
-export const HEARING: readonly Engine[] = [chromium, firefox];
 
 /** One browser of an engine from its start to its end. On failure a picture is left under `.cache/engines`. */
 export async function visiting<T>(
@@ -147,6 +141,10 @@ export async function startOn(visit: Visit, session: string): Promise<Visit> {
 
 /** What the one audio element says now, and the monotonic clock beside it. */
 export const heard = ({ person }: Visit): Promise<Heard> => person.tab.run(readHeard);
+
+/** Waits until the sound goes: an engine may not begin it while its page is out of sight. */
+export const sounding = (visit: Visit): Promise<unknown> =>
+  until('the sound to go', async () => ((await heard(visit)).at > 0.3 ? true : undefined));
 
 /** Moves the sound, as if the time until then had been listened through. */
 export const moveTo = ({ person }: Visit, seconds: number): Promise<void> =>

@@ -77,7 +77,8 @@ function tabOf(driver: WebDriver): Tab {
          .then((value) => done({ value }), (error) => done({ error: String(error) }));`,
     );
     if (said.error !== undefined) throw new Error(said.error);
-    return said.value as never;
+    // What is undefined in the page comes as null.
+    return (said.value ?? undefined) as never;
   };
   return {
     goto: (url) => driver.get(url),

@@ -192,6 +192,48 @@ describe('the audio element', () => {
     expect(signals).toEqual(['woke', 'frozen', 'woke']);
   });
 
+  it('SND-12 an address that the engine does not read becomes one that holds the sound, and playing goes on', async () => {
+    const sound = createSound();
+    const signals: Signal[] = [];
+    sound.listen((signal) => signals.push(signal));
+    sound.load(TRACK);
+    const element = elements.at(-1) as Acting;
+    element.refusal = new DOMException('not read', 'NotSupportedError');
+    sound.seek(ms(42_000));
+    sound.play();
+    element.refusal = undefined;
+    say(element, 'error');
+    await vi.waitFor(() => expect(element.src).toMatch(/^data:audio\/mpeg;base64,/));
+    expect(element.src.split(',')[1]).toBe(Buffer.from(TRACK.bytes).toString('base64'));
+    expect(element.plays).toBe(2);
+    expect(revoked).toEqual(['blob:track-1']);
+    hasMetadata(element);
+    expect(element.at).toBe(42);
+    expect(signals).toEqual([]);
+    // There is no third way.
+    element.ready = 0;
+    say(element, 'error');
+    expect(signals).toEqual(['failed']);
+  });
+
+  it('SND-12 a sound that nobody wants any more is not started by its other address', async () => {
+    const sound = createSound();
+    sound.load(TRACK);
+    const element = elements.at(-1) as Acting;
+    sound.play();
+    sound.pause();
+    say(element, 'error');
+    await vi.waitFor(() => expect(element.src).toMatch(/^data:/));
+    expect(element.plays).toBe(1);
+  });
+
+  it('SND-12 a track that was read once and is lost then is told at once', () => {
+    const { element, signals } = loaded();
+    say(element, 'error');
+    expect(signals).toEqual(['failed']);
+    expect(element.src).toBe('blob:track-1');
+  });
+
   it('SND-7 asks for the kind of sound that goes on when a phone is locked', () => {
     const { sound } = loaded();
     const audioSession = { type: 'auto' };
