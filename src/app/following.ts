@@ -11,7 +11,7 @@ export function createFollowing(store: Store, queue: Queue): StoreApi<FollowingS
     following: {},
     async change(next) {
       set({ following: { ...get().following, [next.programmeId]: next } });
-      queue.push(() => store.putFollowing(next));
+      await queue.push(() => store.putFollowing(next));
     },
   }));
 }

@@ -15,11 +15,11 @@ export function createLog(store: Store, queue: Queue): StoreApi<LogState> {
       unsaved: false,
       async write(entry) {
         set({ entries: newestFirst([...without(entry.id), entry]) });
-        queue.push(() => store.putEntry(entry));
+        await queue.push(() => store.putEntry(entry));
       },
       async remove(entryId) {
         set({ entries: without(entryId) });
-        queue.push(() => store.removeEntry(entryId));
+        await queue.push(() => store.removeEntry(entryId));
       },
     };
   });

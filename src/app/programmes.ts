@@ -13,7 +13,7 @@ export function createProgrammes(store: Store, queue: Queue): StoreApi<Programme
     chosen: {},
     async chooseGroup(programmeId, groupId) {
       set({ chosen: { ...get().chosen, [programmeId]: groupId } });
-      queue.push(() => store.putChoice(programmeId, groupId));
+      await queue.push(() => store.putChoice(programmeId, groupId));
     },
   }));
 }

@@ -6,12 +6,24 @@ export type Write = () => Promise<Result<void, StoreProblem>>;
 
 /** Writes that wait for their turn. */
 export interface Queue {
-  push(write: Write): void;
+  /**
+   * @returns when it was tried, and the person may go on: it is written, or it waits with what
+   * waits before it. Later than two seconds it is not waited for.
+   */
+  push(write: Write): Promise<void>;
   /** Forgets what has not been written. */
   drop(): void;
 }
 
 const AGAIN_MS = 5000;
+/** A database that does not answer must not hold up a page for longer. */
+const PATIENCE_MS = 2000;
+
+interface Waiting {
+  readonly write: Write;
+  /** Whoever waits for the first try is let go on. */
+  readonly tried: () => void;
+}
 
 const lost = (error: unknown): StoreProblem => ({ code: 'lost', detail: String(error) });
 
@@ -28,7 +40,7 @@ export function createQueue(
   tell: (trouble: boolean) => void,
   onRefused: () => void = () => {},
 ): Queue {
-  let waiting: Write[] = [];
+  let waiting: Waiting[] = [];
   let busy = false;
   let stopTimer: (() => void) | undefined;
 
@@ -38,16 +50,18 @@ export function createQueue(
     stopTimer?.();
     stopTimer = undefined;
     while (waiting.length > 0) {
-      const [first] = waiting as [Write];
+      const [first] = waiting as [Waiting];
       // A write that breaks is a write that failed: the queue itself never stops.
-      const result = await first().catch((error) => fail(lost(error)));
+      const result = await first.write().catch((error) => fail(lost(error)));
       if (!result.ok && result.error.code !== 'not-ours') {
+        for (const { tried } of waiting) tried();
         tell(true);
         stopTimer = clock.later(AGAIN_MS, () => void pump());
         break;
       }
+      first.tried();
       if (!result.ok) {
-        waiting = [];
+        drop();
         onRefused();
       } else if (waiting[0] === first) waiting.shift();
     }
@@ -55,13 +69,22 @@ export function createQueue(
     if (waiting.length === 0) tell(false);
   }
 
+  function drop(): void {
+    for (const { tried } of waiting) tried();
+    waiting = [];
+  }
+
   return {
-    push(write) {
-      waiting.push(write);
-      void pump();
-    },
-    drop() {
-      waiting = [];
-    },
+    push: (write) =>
+      new Promise((resolve) => {
+        const stop = clock.later(PATIENCE_MS, resolve);
+        const tried = (): void => {
+          stop();
+          resolve();
+        };
+        waiting.push({ write, tried });
+        void pump();
+      }),
+    drop,
   };
 }

@@ -22,6 +22,52 @@ describe('what is to be written', () => {
     expect(order).toEqual(['a begins', 'a ends', 'b begins', 'b ends']);
   });
 
+  it('LOG-12 lets whoever waits for it go on when it is written', async () => {
+    const queue = createQueue(new HandClock(), () => {});
+    let written = false;
+    const pushed = queue.push(async () => {
+      await Promise.resolve();
+      written = true;
+      return done;
+    });
+    expect(written).toBe(false);
+    await pushed;
+    expect(written).toBe(true);
+  });
+
+  it('LOG-12 lets whoever waits go on when it failed once, or waits behind one that did', async () => {
+    const queue = createQueue(new HandClock(), () => {});
+    const first = queue.push(async () => FULL);
+    const second = queue.push(async () => done);
+    await expect(Promise.all([first, second])).resolves.toEqual([undefined, undefined]);
+  });
+
+  it('LOG-12 holds nobody up for more than two seconds, and what waits is forgotten by nobody else', async () => {
+    const clock = new HandClock();
+    const queue = createQueue(clock, () => {});
+    let answer: (result: typeof done) => void = () => {};
+    let gone = false;
+    const pushed = queue
+      .push(() => new Promise((resolve) => (answer = resolve)))
+      .then(() => {
+        gone = true;
+      });
+    await clock.pass(1);
+    expect(gone).toBe(false);
+    await clock.pass(2);
+    await pushed;
+    const next = queue.push(async () => done);
+    answer(done);
+    await next;
+  });
+
+  it('LOG-12 lets go on who waits for what was dropped', async () => {
+    const queue = createQueue(new HandClock(), () => {});
+    const dropped = queue.push(() => new Promise(() => {}));
+    queue.drop();
+    await dropped;
+  });
+
   it('JRNL-4 that fails stays first, is tried again, and nothing overtakes it', async () => {
     const clock = new HandClock();
     const told: boolean[] = [];

@@ -58,10 +58,11 @@ export function createRecorder({ clock, db, keeper, tell, refused }: Needs): Rec
     };
   }
 
-  const push = ({ queue, right, session }: Book, write: Write): void =>
-    queue.push(async () =>
+  const push = ({ queue, right, session }: Book, write: Write): void => {
+    void queue.push(async () =>
       (await right) ? write() : fail({ code: 'not-ours', detail: session } as const),
     );
+  };
 
   function end(session: string, entry: LogEntry | undefined): void {
     const current = book?.session === session ? book : newBook(session);
