@@ -237,6 +237,8 @@ export interface LogState {
   readonly entries: readonly LogEntry[];
   /** An answer, a setting or a programme waits that could not be written; it is tried again. */
   readonly unsaved?: boolean;
+  /** What is stored could not be read yet; it is tried again, and nothing is written over it. */
+  readonly unread?: boolean;
   /** Writes an entry, or what is new about the one with its id. */
   write(entry: LogEntry): Promise<void>;
   /** For good: only on the person's own word. */

@@ -19,6 +19,8 @@ export interface RunningApp extends App {
 }
 
 const LOAD_AGAIN_MS = 5000;
+/** Longer than a slow phone takes. An old tab may keep a newer one from its database. */
+const LOAD_PATIENCE_MS = 4000;
 
 /** Puts the app together over its ports and begins to load what is stored. */
 export function createApp(ports: Ports): RunningApp {
@@ -48,16 +50,16 @@ export function createApp(ports: Ports): RunningApp {
     (async () => (await later())[name]()) as LaterParts[Name];
 
   async function load(): Promise<void> {
+    const stopWaiting = clock.later(LOAD_PATIENCE_MS, () => void goOnWithout());
     const stored = await store.load();
+    stopWaiting();
     if (!stored.ok) {
-      // The app works from memory, and asks again for what is there.
-      await showFirst({ programmes: [], choices: {} });
-      log.setState({ ready: true });
-      following.setState({ ready: true });
+      await goOnWithout();
       clock.later(LOAD_AGAIN_MS, () => void load());
       return;
     }
     const { value } = stored;
+    log.setState({ unread: false });
     settings.show(value.settings);
     // What others told goes in its time, also where nobody looks at it again.
     if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now()) part('letGo')().catch(() => {});
@@ -67,6 +69,14 @@ export function createApp(ports: Ports): RunningApp {
     log.setState({ ready: true });
     await session.found(value.journals);
     await showCame(received, value.programmes);
+  }
+
+  /** The app works from memory, and says that what is stored has not been read. */
+  async function goOnWithout(): Promise<void> {
+    log.setState({ unread: true });
+    await showFirst({ programmes: [], choices: {} });
+    log.setState({ ready: true });
+    following.setState({ ready: true });
   }
 
   /** The voice is fetched and checked behind the first screen, not before it. */

@@ -24,7 +24,8 @@ export async function showStored(
   stored: Pick<Stored, 'programmes' | 'choices'>,
 ): Promise<void> {
   const read = stored.programmes.length === 0 ? [] : await readAll(stored.programmes);
-  const opened = programmes.getState().programmes;
+  // Those that came while it was read; the demo is not one of them.
+  const opened = programmes.getState().programmes.filter((each) => each !== DEMO);
   const all = [DEMO, ...read, ...opened].reduce<readonly Programme[]>(
     (list, programme) => [...without(list, programme.id), programme],
     [],

@@ -24,6 +24,8 @@ export const common = {
     title: 'A session is under way.',
     go: 'Back to it',
   },
+  unread:
+    'What is stored on this phone cannot be read just now. Nothing was deleted. Close other tabs and windows of Towpath; it is tried again every few seconds.',
   unsaved:
     'This phone cannot store anything just now. What you did is kept in memory and written as soon as that works. Keep this page open.',
   broken: {

@@ -14,6 +14,7 @@ export function Banners() {
   return (
     <>
       <UnderWay />
+      <Unread />
       <Unsaved />
       <CutOff />
       <Embedded />
@@ -36,6 +37,18 @@ function UnderWay() {
         {common.underWay.go}
       </Link>
     </div>
+  );
+}
+
+/** Without it, lists that could not be read would look as if everything were gone. */
+function Unread() {
+  const show = useLog((l) => l.unread === true);
+  return (
+    show && (
+      <p className="notice" role="alert">
+        {common.unread}
+      </p>
+    )
   );
 }
 
