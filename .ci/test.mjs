@@ -73,6 +73,8 @@ for (const { step, seconds, good, counts } of done) {
   const time = `${seconds.toFixed(1)} s`.padStart(8);
   console.log(`${step.name.padEnd(9)} ${time}  ${good ? 'good' : 'FAILED'}  ${step.says}${tests}`);
 }
+// Once more at the end, where nothing stands between them and whoever looks.
+for (const { counts } of done) for (const name of counts.names) console.log(`failed: ${name}`);
 const passed = done.reduce((sum, each) => sum + each.counts.passed, 0);
 const failed = done.reduce((sum, each) => sum + each.counts.failed, 0);
 const good = done.every((each) => each.good) && failed === 0 && (passed > 0 || asked.length > 0);
@@ -91,7 +93,7 @@ function isWanted(name) {
 function runStep(step) {
   console.log(`\n--- ${step.name}: ${step.says}`);
   const begun = performance.now();
-  const counts = { passed: 0, failed: 0 };
+  const counts = { passed: 0, failed: 0, names: [] };
   let good = (step.needs ?? []).every((name) => done.find((each) => each.step.name === name)?.good);
   if (!good) console.log(`left out, because ${step.needs.join(', ')} failed`);
   for (const part of good ? step.run : []) {
@@ -129,6 +131,11 @@ function runTests(project, counts) {
   if (left > 0) console.log(`${left} tests of ${project} did not run: that counts as failed.`);
   const failed = report.numFailedTests + left;
   counts.passed += report.numPassedTests;
+  for (const { name, status, assertionResults } of report.testResults) {
+    const failed = assertionResults.filter((each) => each.status === 'failed');
+    counts.names.push(...failed.map(({ fullName }) => fullName));
+    if (status === 'failed' && failed.length === 0) counts.names.push(name.replace(root, ''));
+  }
   // A file that cannot be loaded has no failed test, but the run has failed.
   counts.failed += right ? failed : Math.max(failed, 1);
   return right && failed === 0;
