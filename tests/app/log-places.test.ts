@@ -5,8 +5,9 @@ import { entryByHand, putRight } from '../../src/domain/log/by-hand.ts';
 import { readWhen } from '../../src/domain/log/fields.ts';
 import { beganAt, clockOf, offsetIn } from '../../src/domain/log/local-time.ts';
 import { readEntry } from '../../src/domain/log/read-entry.ts';
-import { HandClock, settle } from '../drivers/clock.ts';
+import { type HandClock, settle } from '../drivers/clock.ts';
 import { openTab, type Tab } from '../drivers/phone.ts';
+import { Travelling } from '../drivers/travelling.ts';
 
 const CHOICE: Choice = {
   programmeId: 'heron-loop-spring',
@@ -14,25 +15,6 @@ const CHOICE: Choice = {
   week: 1,
   session: 1,
 };
-
-/** A clock that is carried from place to place. */
-class Travelling extends HandClock {
-  private offsetAt = offsetIn('UTC');
-  private zone = 'UTC';
-  override zoneTime = (utc = 0) => ({
-    offsetMinutes: this.offsetAt?.(utc) ?? 0,
-    zone: this.zone,
-  });
-  goTo(zone: string): void {
-    this.zone = zone;
-    this.offsetAt = offsetIn(zone);
-    if (this.offsetAt === undefined) throw new Error(`no zone ${zone}`);
-  }
-  /** The wall clock goes to a moment, while nothing runs. */
-  turnTo(moment: string): void {
-    this.sleep((Date.parse(moment) - this.now()) / 1000);
-  }
-}
 
 /** Goes through the start of a session, led by the app, and ends it. */
 async function run(tab: Tab, seconds: number): Promise<string> {

@@ -11,6 +11,8 @@ export class HandElement implements Transport {
   bytes: Uint8Array | undefined;
   /** The next play is refused. */
   refuses = false;
+  /** It says that it plays, and stands. */
+  private stuck = false;
   private total = 0;
   private from = 0;
   private since = 0;
@@ -49,13 +51,15 @@ export class HandElement implements Transport {
     this.say('tick');
   };
   rebuild = (at: Ms): void => {
+    this.halt();
+    this.stuck = false;
     this.from = at;
     this.since = this.clock.monotonic();
     this.play();
   };
   place = (): Ms =>
     ms(
-      this.playing
+      this.playing && !this.stuck
         ? Math.min(this.total, this.from + this.clock.monotonic() - this.since)
         : this.from,
     );
@@ -76,6 +80,19 @@ export class HandElement implements Transport {
   /** The system takes the sound. */
   take(): void {
     this.pause();
+  }
+
+  /** It stands, or moves again, and says nothing of it. */
+  stick(stuck: boolean): void {
+    this.from = this.place();
+    this.since = this.clock.monotonic();
+    this.stuck = stuck;
+  }
+
+  /** It reports an error, and plays no more until it is built anew. */
+  fail(): void {
+    this.halt();
+    this.say('failed');
   }
 
   /** The tab is gone: no event tells of it. */
