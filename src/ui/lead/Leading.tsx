@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'react';
+import { type RefObject, useEffect, useMemo } from 'react';
 import { Redirect, useParams } from 'wouter';
 import type { Led } from '../../app/contract.ts';
 import { groupsLine, leading as words } from '../../copy/lead-day.ts';
@@ -47,7 +47,7 @@ export function Leading() {
 
 function SideBySide({ led }: { led: Led }) {
   const session = useApp().session;
-  useArrival(words.title);
+  const top = useArrival(words.title);
   useEffect(() => {
     session.getState().watch(true);
     return () => session.getState().watch(false);
@@ -59,7 +59,7 @@ function SideBySide({ led }: { led: Led }) {
       data-groups={plan.groups.length}
       data-count={plan.groups.length > 4 ? 'many' : 'few'}
     >
-      <Head led={led} />
+      <Head led={led} top={top} />
       <div className="lead-groups">
         <Groups led={led} />
       </div>
@@ -72,13 +72,15 @@ function SideBySide({ led }: { led: Led }) {
   );
 }
 
-function Head({ led }: { led: Led }) {
+function Head({ led, top }: { led: Led; top: RefObject<HTMLHeadingElement | null> }) {
   const total = useSession((s) => s.view.timeline?.total ?? ms(0));
   const at = useSession((s) => place(s.view.position));
   return (
     <header className="lead-top">
       <div className="run-where">
-        <h1>{words.sub(led.choice.week, led.choice.session)}</h1>
+        <h1 ref={top} tabIndex={-1}>
+          {words.sub(led.choice.week, led.choice.session)}
+        </h1>
         <p className="figures">{words.gone(at, length(total))}</p>
       </div>
       <Notices />

@@ -14,14 +14,14 @@ export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: (
     <section className="controls" aria-label={running.controls}>
       <Undo />
       <div className="controls-pair">
-        {goOn && (
-          <button type="button" className="button primary" onClick={() => act().goOn()}>
-            {running.goOn}
-          </button>
-        )}
-        {hold && !goOn && (
-          <button type="button" className="button" onClick={() => act().hold()}>
-            {running.hold}
+        {/* One button of two names: the focus stays on it when it is pressed by a key. */}
+        {(goOn || hold) && (
+          <button
+            type="button"
+            className={goOn ? 'button primary' : 'button'}
+            onClick={() => (goOn ? act().goOn() : act().hold())}
+          >
+            {goOn ? running.goOn : running.hold}
           </button>
         )}
         <Fitting />

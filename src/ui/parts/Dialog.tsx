@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useLayoutEffect, useRef } from 'react';
 
 interface DialogProps {
   readonly name: string;
@@ -11,7 +11,8 @@ interface DialogProps {
 /** The browser's own modal dialog: it keeps the focus inside and gives it back. */
 export function Dialog({ name, className, onLeave, children }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
-  useEffect(() => {
+  // Before the page is changed: a dialog that is gone already cannot give the focus back.
+  useLayoutEffect(() => {
     const dialog = ref.current;
     if (dialog !== null && !dialog.open) dialog.showModal();
     // What it says is read first; the browser alone would go to the first button.

@@ -25,7 +25,10 @@ export function EffortScale({ value, target: percent, onChange }: EffortScalePro
       <div className="scale">
         {[...LINES].reverse().map((line) => (
           <div key={line[0]} className="scale-line" data-target={line.includes(target)}>
-            <span className="scale-words">{effortWords(line[0] ?? 0)}</span>
+            {/* Each number says these words itself. */}
+            <span className="scale-words" aria-hidden="true">
+              {effortWords(line[0] ?? 0)}
+            </span>
             <span className="scale-numbers">
               {line.map((n) => (
                 <label key={n} className="scale-number">

@@ -40,8 +40,8 @@ function TopNav() {
 let first = true;
 
 /** Moves the reader to the top of a page that was just opened, but not when the app starts. */
-export function useArrival(title: string) {
-  const heading = useRef<HTMLHeadingElement>(null);
+export function useArrival<Top extends HTMLElement = HTMLHeadingElement>(title: string) {
+  const heading = useRef<Top>(null);
   useEffect(() => {
     document.title = title === common.name ? common.name : `${title} · ${common.name}`;
   }, [title]);
@@ -94,7 +94,11 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
           </div>
           {children}
         </div>
-        {foot !== undefined && foot !== false && <div className="foot">{foot}</div>}
+        {foot !== undefined && foot !== false && (
+          <div className="foot" tabIndex={-1}>
+            {foot}
+          </div>
+        )}
       </main>
     </div>
   );

@@ -73,7 +73,11 @@ export function Step(props: StepProps) {
           <button
             type="button"
             className="text-button center"
-            onClick={() => void app.settings.getState().change({ pocketCheckSkipped: true })}
+            onClick={(event) => {
+              // The button goes, and what comes in its place is read from here.
+              event.currentTarget.closest<HTMLElement>('.foot')?.focus();
+              void app.settings.getState().change({ pocketCheckSkipped: true });
+            }}
           >
             {before.checkSkip}
           </button>

@@ -63,8 +63,9 @@ function Announcement() {
 
 function Hearing({ onWatch }: { onWatch: () => void }) {
   const state = useSession((s) => s.view.state);
+  const top = useArrival<HTMLElement>(running.title);
   return (
-    <main className="run" data-state={state}>
+    <main className="run" data-state={state} ref={top} tabIndex={-1}>
       <Where />
       <Now />
       <div className="run-ground">

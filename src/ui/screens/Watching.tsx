@@ -8,6 +8,7 @@ import { emsOf, headline, thenLine } from '../parts/moment.ts';
 import { Notices } from '../parts/Notices.tsx';
 import { Now } from '../parts/Now.tsx';
 import { PressLong } from '../parts/PressLong.tsx';
+import { useArrival } from '../parts/Screen.tsx';
 import { textureOf } from '../parts/strip-shape.ts';
 import { shapeKey, watchShape } from '../parts/watch-shape.ts';
 import '../styles/watching.css';
@@ -21,8 +22,9 @@ export function Watching({ onHear }: { onHear: () => void }) {
     session.getState().watch(true);
     return () => session.getState().watch(false);
   }, [session]);
+  const top = useArrival<HTMLElement>(running.title);
   return (
-    <main className="watch" data-shape={shape} data-state={state}>
+    <main className="watch" data-shape={shape} data-state={state} ref={top} tabIndex={-1}>
       <div className="watch-stage">
         <Backdrop shape={shape} />
         <div className="watch-plate">

@@ -21,13 +21,15 @@ export function ChecksPanel({ open }: { open: OpenSheet }) {
       {missing > 0 && <p>{words.missing(missing)}</p>}
       {warnings.length === 0 && missing === 0 && <p>{words.none}</p>}
       {warnings.length > 0 && <p className="soft">{words.body}</p>}
-      <ul className="stack">
-        {warnings.map((warning) => (
-          <li key={`${warning.path} ${warning.code}`} className="check">
-            <Warning warning={warning} open={open} />
-          </li>
-        ))}
-      </ul>
+      {warnings.length > 0 && (
+        <ul className="stack">
+          {warnings.map((warning) => (
+            <li key={`${warning.path} ${warning.code}`} className="check">
+              <Warning warning={warning} open={open} />
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 /** A person who has a keyboard and nothing else. */
 import type { Page } from 'playwright-core';
+import { unseen } from './focus.ts';
 
 /** What has the focus, by the name that a screen reader says of it. */
 const focused = (page: Page): Promise<string> =>
@@ -12,7 +13,10 @@ const focused = (page: Page): Promise<string> =>
       .trim();
   });
 
-/** Presses Tab until what has the focus is called so; fails when a whole round leads nowhere. */
+/**
+ * Presses Tab until what has the focus is called so; fails when a whole round leads nowhere, or
+ * when the focus is somewhere on the way where it cannot be seen.
+ */
 export async function tabTo(page: Page, name: string | RegExp, presses = 150): Promise<void> {
   const seen: string[] = [];
   for (let press = 0; press < presses; press += 1) {
@@ -20,6 +24,8 @@ export async function tabTo(page: Page, name: string | RegExp, presses = 150): P
     if (typeof name === 'string' ? now === name : name.test(now)) return;
     seen.push(now);
     await page.keyboard.press('Tab');
+    const why = await unseen(page);
+    if (why !== '') throw new Error(`After ${now}: the focus is not seen, ${why}`);
   }
   throw new Error(`Tab does not lead to ${name}. It led to:\n${seen.join('\n')}`);
 }
