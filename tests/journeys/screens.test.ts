@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { welcome } from '../../src/copy/welcome.ts';
 import { contrast, faint } from '../drivers/browser/contrast.ts';
+import { liveOn } from '../drivers/browser/day.ts';
 import { journey } from '../drivers/browser/journey.ts';
 import {
   findings,
@@ -12,6 +13,7 @@ import {
   unreachable,
 } from '../drivers/browser/look.ts';
 import { tour } from '../drivers/browser/tour.ts';
+import { treeAgainstGolden } from '../drivers/browser/trees.ts';
 
 /** Goes through every screen and collects what a look finds, by screen. */
 async function collect(
@@ -57,12 +59,27 @@ it('REAL-18 contrast is counted as WCAG does, at its own examples', () => {
   expect(contrast([119, 119, 119], [255, 255, 255])).toBeCloseTo(4.48, 2);
 });
 
+/** Read on the way of the keyboard, before the first key. */
+const otherTrees: string[] = [];
+let treesRead = 0;
+
 journey('REAL-19 every control on every screen is reached by the keyboard', async (j) => {
+  await liveOn(j.page, '2027-05-11');
   const found = await collect(
     (stop) => tour(j.page, j.site, stop),
-    () => unreachable(j.page),
+    async (name, outdoors) => {
+      const lines = await treeAgainstGolden(j.page, name, outdoors);
+      otherTrees.push(...lines.map((line) => `[${name}] ${line}`));
+      treesRead += 1;
+      return unreachable(j.page);
+    },
   );
   expect(found).toEqual([]);
+});
+
+it('REAL-37 every screen is given to a reader as its golden tree says', () => {
+  expect(treesRead).toBeGreaterThan(25);
+  expect(otherTrees).toEqual([]);
 });
 
 /** Looked for on the same way as what sticks out, because a way through everything takes its time. */
