@@ -83,10 +83,11 @@ it('REAL-37 every screen is given to a reader as its golden tree says', () => {
 });
 
 /** Looked for on the same way as what sticks out, because a way through everything takes its time. */
-const seenOnTheWay: Record<'small' | 'moving' | 'lost', string[]> = {
+const seenOnTheWay: Record<'small' | 'moving' | 'lost' | 'forced', string[]> = {
   small: [],
   moving: [],
   lost: [],
+  forced: [],
 };
 let stopsLookedAt = 0;
 
@@ -104,6 +105,7 @@ journey('REAL-20 no screen scrolls sideways at 320 px', async (j) => {
         await j.page.emulateMedia({ forcedColors: 'active', colorScheme });
         note('lost', await lost(j.page));
       }
+      note('forced', await findings(j.page, false));
       await j.page.emulateMedia({ forcedColors: null, colorScheme: 'light' });
       stopsLookedAt += 1;
       return stickingOut(j.page);
@@ -152,16 +154,24 @@ it('REAL-36 where colours are forced, light or dark, every drawing is told from 
   expect(seenOnTheWay.lost).toEqual([]);
 });
 
-journey('REAL-20 no screen scrolls sideways with text at 200 %', async (j) => {
-  await j.page.setViewportSize({ width: 390, height: 844 });
-  await j.page.addInitScript(() => {
-    document.addEventListener('DOMContentLoaded', () => {
-      document.documentElement.style.fontSize = '200%';
-    });
-  });
-  const found = await collect(
-    (stop) => tour(j.page, j.site, stop),
-    () => stickingOut(j.page),
-  );
-  expect(found).toEqual([]);
+it('REAL-18 axe finds nothing on any screen where colours are forced', () => {
+  expect(stopsLookedAt).toBeGreaterThan(25);
+  expect(seenOnTheWay.forced).toEqual([]);
 });
+
+journey(
+  'REAL-20 no screen scrolls sideways with text at 200 %, and axe finds nothing',
+  async (j) => {
+    await j.page.setViewportSize({ width: 390, height: 844 });
+    await j.page.addInitScript(() => {
+      document.addEventListener('DOMContentLoaded', () => {
+        document.documentElement.style.fontSize = '200%';
+      });
+    });
+    const found = await collect(
+      (stop) => tour(j.page, j.site, stop),
+      async () => [...(await stickingOut(j.page)), ...(await findings(j.page, false))],
+    );
+    expect(found).toEqual([]);
+  },
+);
