@@ -5,6 +5,7 @@ import { nextPage as words } from '../../copy/next-page.ts';
 import { type Suggestion, WAYS, type Way } from '../../domain/board/next-week.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { Choices } from '../parts/Choices.tsx';
+import { KeptFocus } from '../parts/KeptFocus.tsx';
 import { cellAt } from '../workshop/addresses.ts';
 import { NextRows } from './NextRows.tsx';
 import type { useNextSheet } from './next-sheet.ts';
@@ -46,13 +47,15 @@ export function NextGroup({ programme, suggestion, standing, writing }: GroupPro
       {standing === undefined ? (
         <p className="notice">{words.gone(next, name)}</p>
       ) : (
-        <Decide
-          key={looked}
-          name={name}
-          suggestion={suggestion}
-          standing={standing}
-          writing={writing}
-        />
+        <KeptFocus>
+          <Decide
+            key={looked}
+            name={name}
+            suggestion={suggestion}
+            standing={standing}
+            writing={writing}
+          />
+        </KeptFocus>
       )}
     </section>
   );

@@ -5,8 +5,10 @@ import { running } from '../../copy/running.ts';
 import { inWords, left, timeOfDay } from '../../copy/times.ts';
 import { ms } from '../../domain/units.ts';
 import { useApp, useSession } from '../app-context.tsx';
+import { KeptFocus, useKeptFocus } from './KeptFocus.tsx';
 import { Notices } from './Notices.tsx';
 import { PressLong } from './PressLong.tsx';
+import { useArrival } from './Screen.tsx';
 
 interface WaitProps {
   /** Who waits, where it is not the group of this phone. */
@@ -26,6 +28,8 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
     : silent
       ? words.silentTitle
       : words.startsIn(time);
+  const heading = useArrival(running.title);
+  const group = useKeptFocus<HTMLElement>();
   return (
     <main className="run" data-state={state}>
       <p role="status" className="for-readers">
@@ -33,7 +37,9 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
       </p>
       <Whose who={who} />
       <section className="run-now">
-        <h1 className="run-word trouble">{title}</h1>
+        <h1 ref={heading} tabIndex={-1} className="run-word trouble">
+          {title}
+        </h1>
         {!missed && <Countdown />}
         {first}
         {silent && (
@@ -44,9 +50,11 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
         <Notices />
         {!silent && <HowTo />}
       </div>
-      <section className="controls" aria-label={running.controls}>
+      <section ref={group} className="controls" aria-label={running.controls}>
         {missed ? <Missed /> : <Waiting silent={silent} />}
-        <Leave />
+        <KeptFocus>
+          <Leave />
+        </KeptFocus>
       </section>
     </main>
   );

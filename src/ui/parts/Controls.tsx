@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { running } from '../../copy/running.ts';
 import { useApp, useSession } from '../app-context.tsx';
+import { useKeptFocus } from './KeptFocus.tsx';
 import { RunSheet } from './RunSheet.tsx';
 
 /** Three controls that stand out, an undo while it counts, and the way to the rest. */
@@ -10,8 +11,9 @@ export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: (
   const hold = useSession((s) => s.view.offers.hold);
   const goOn = useSession((s) => s.view.offers.goOn);
   const act = () => session.getState();
+  const group = useKeptFocus<HTMLElement>();
   return (
-    <section className="controls" aria-label={running.controls}>
+    <section ref={group} className="controls" aria-label={running.controls}>
       <Undo />
       <div className="controls-pair">
         {/* One button of two names: the focus stays on it when it is pressed by a key. */}

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { running } from '../../copy/running.ts';
 import { useApp, useSession, useSettings } from '../app-context.tsx';
 import { Dialog } from './Dialog.tsx';
+import { KeptFocus } from './KeptFocus.tsx';
 import { PressLong } from './PressLong.tsx';
 
 interface RunSheetProps {
@@ -67,7 +68,15 @@ interface EndRowProps {
 const ownEnd = { end: running.end, endAsk: running.endAsk };
 
 /** Ends after a press of one second; a short press asks instead. */
-export function EndRow({ onEnd, words = ownEnd }: EndRowProps) {
+export function EndRow(props: EndRowProps) {
+  return (
+    <KeptFocus>
+      <End {...props} />
+    </KeptFocus>
+  );
+}
+
+function End({ onEnd, words = ownEnd }: EndRowProps) {
   const [asks, setAsks] = useState(false);
   if (!asks)
     return (

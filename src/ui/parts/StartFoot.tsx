@@ -3,6 +3,7 @@ import { before } from '../../copy/before.ts';
 import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
 import { AgreedStart } from './AgreedStart.tsx';
 import { useDetour } from './came-from.ts';
+import { KeptFocus } from './KeptFocus.tsx';
 import { type NextStep, nextStep } from './next-step.ts';
 
 interface StartFootProps {
@@ -57,6 +58,14 @@ export interface StepProps {
 
 /** What comes before the start, one thing at a time, and the start. */
 export function Step(props: StepProps) {
+  return (
+    <KeptFocus heir="first">
+      <StepNow {...props} />
+    </KeptFocus>
+  );
+}
+
+function StepNow(props: StepProps) {
   const { step, silent, onSilent, onRetry, waits, name, together = true } = props;
   const app = useApp();
   const detour = useDetour();

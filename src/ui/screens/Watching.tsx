@@ -4,6 +4,7 @@ import { left } from '../../copy/times.ts';
 import { useApp, useSession } from '../app-context.tsx';
 import { Controls } from '../parts/Controls.tsx';
 import { fillOf, Hatches } from '../parts/Hatches.tsx';
+import { useKeptFocus } from '../parts/KeptFocus.tsx';
 import { emsOf, headline, thenLine } from '../parts/moment.ts';
 import { Notices } from '../parts/Notices.tsx';
 import { Now } from '../parts/Now.tsx';
@@ -114,6 +115,7 @@ function Guarded({ onHear }: { onHear: () => void }) {
   const [open, setOpen] = useState(false);
   const [asked, setAsked] = useState(false);
   const shown = open || !moving;
+  const group = useKeptFocus<HTMLDivElement>();
 
   useEffect(() => {
     if (!open) return;
@@ -127,7 +129,7 @@ function Guarded({ onHear }: { onHear: () => void }) {
   };
   if (shown)
     return (
-      <div className="watch-foot">
+      <div ref={group} className="watch-foot">
         <Notices />
         <Controls onHear={onHear} />
         {moving && (
@@ -138,7 +140,7 @@ function Guarded({ onHear }: { onHear: () => void }) {
       </div>
     );
   return (
-    <div className="watch-foot">
+    <div ref={group} className="watch-foot">
       {!awake && <p className="small">{running.notAwake}</p>}
       {asked && (
         <button type="button" className="button wide" onClick={show}>
