@@ -55,7 +55,7 @@ const Week = memo(function Week({
   return (
     <article className="stack">
       <h3>
-        {boardPage.weekHead(cell.week)}
+        {boardPage.weekHead(cell.week)}{' '}
         {monday !== undefined && (
           <span className="soft board-dates">{weekDates(monday + 7 * (cell.week - 1))}</span>
         )}
