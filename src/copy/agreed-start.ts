@@ -13,8 +13,9 @@ export const agreedStart = {
     'no-time': 'Give a time, such as 9:05.',
     'too-far': 'That is not within the next 30 minutes.',
   },
-  /** Above the time that is left; the last word stays with the time. */
-  startsIn: (time: string): string => `Starts at ${time},\u00a0in`,
+  startsAt: (time: string): string => `Starts at ${time}`,
+  /** Seen between that and the time that is left, which has words of its own for a reader. */
+  andIn: ',\u00a0in',
   until: (left: string): string => `${left} until the start`,
   first: (activity: string, length: string): string => `First: ${activity.toUpperCase()} ${length}`,
   pocket: 'Put the phone in your pocket; it may lock. It begins by itself.',

@@ -28,7 +28,7 @@ async function waitFor(page: Page, time: string): Promise<number> {
   await button(page, agreedStart.open).click();
   await page.getByLabel(agreedStart.time).fill(time);
   await button(page, agreedStart.wait(time)).click();
-  await page.getByRole('heading', { level: 1, name: agreedStart.startsIn(time) }).waitFor();
+  await page.getByRole('heading', { level: 1, name: agreedStart.startsAt(time) }).waitFor();
   return length;
 }
 
@@ -100,7 +100,7 @@ journey('WAIT-10 a wait that was killed is waited for again, and can be left', a
   await page.getByText(agreedStart.cutOff(time)).waitFor();
   expect((await page.locator('audio').count()) === 0 || (await heard(page)).paused).toBe(true);
   await button(page, agreedStart.goOn).click();
-  await page.getByRole('heading', { level: 1, name: agreedStart.startsIn(time) }).waitFor();
+  await page.getByRole('heading', { level: 1, name: agreedStart.startsAt(time) }).waitFor();
   // A phone that was slow to play is put right when the first words are over.
   const off = async (): Promise<number> => Math.abs((await startOf(page, length)) - at);
   await expect.poll(off, { timeout: 20_000, interval: 500 }).toBeLessThan(1000);

@@ -84,7 +84,7 @@ describe('the wait', () => {
   it('WAIT-9 says when, in how long, what comes first and that the phone may lock', async () => {
     const app = waiting();
     const heading = await screen.findByRole('heading', { level: 1 });
-    expect(heading.textContent).toBe(agreedStart.startsIn('09:05'));
+    expect(heading.textContent).toBe(`${agreedStart.startsAt('09:05')}${agreedStart.andIn}`);
     expect(screen.getByRole('timer').textContent).toBe('2:10');
     expect(screen.getByText('First: EASY WALK 5:00')).toBeDefined();
     expect(screen.getByText(agreedStart.pocket)).toBeDefined();

@@ -27,7 +27,7 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
     ? words.missedTitle(time)
     : silent
       ? words.silentTitle
-      : words.startsIn(time);
+      : words.startsAt(time);
   const heading = useArrival(running.title);
   const group = useKeptFocus<HTMLElement>();
   return (
@@ -39,6 +39,7 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
       <section className="run-now">
         <h1 ref={heading} tabIndex={-1} className="run-word trouble">
           {title}
+          {!silent && <span aria-hidden="true">{words.andIn}</span>}
         </h1>
         {!missed && <Countdown />}
         {first}

@@ -44,7 +44,7 @@ export async function waitTogether(page: Page, stop: Stop): Promise<void> {
   await page.getByLabel(agreedStart.time).fill(time);
   await stop('a start agreed on', false);
   await button(page, agreedStart.wait(time)).click();
-  await page.getByRole('heading', { level: 1, name: agreedStart.startsIn(time) }).waitFor();
+  await page.getByRole('heading', { level: 1, name: agreedStart.startsAt(time) }).waitFor();
   await stop('waiting for the start', true);
   await page.getByRole('button', { name: agreedStart.leave }).click();
   await stop('leaving the wait', true);
