@@ -61,8 +61,6 @@ export const desk = {
     of > 1 ? `Week ${week}, ${group}, session ${session}` : `Week ${week}, ${group}`,
   addWeek: 'Add a week',
   back: 'All weeks',
-  before: (name: string): string => `← ${name}`,
-  after: (name: string): string => `${name} →`,
   hear: 'Hear it',
   sentIn: (revision: number): string => `as sent in revision ${revision}`,
   changedSince: (revision: number): string => `changed since revision ${revision}`,

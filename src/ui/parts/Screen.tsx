@@ -79,7 +79,9 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
       ) : (
         <header className="head">
           <Link href={back.href} {...(back.onGo ? { onClick: back.onGo } : {})}>
-            ← {back.name}
+            {/* Seen, not said: else every page begins with "leftwards arrow". */}
+            <span aria-hidden="true">← </span>
+            {back.name}
           </Link>
         </header>
       )}

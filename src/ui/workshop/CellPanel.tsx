@@ -59,7 +59,9 @@ function Neighbours({ open: { key, sheet }, at }: { open: OpenSheet; at: CellPla
     <nav className="row" aria-label={words.table}>
       {beside.map(({ place, isBefore }) => (
         <Link key={cellAt(key, place)} href={cellAt(key, place)} className="text-button">
-          {isBefore ? words.before(said(place)) : words.after(said(place))}
+          {isBefore && <span aria-hidden="true">← </span>}
+          {said(place)}
+          {!isBefore && <span aria-hidden="true"> →</span>}
         </Link>
       ))}
     </nav>
