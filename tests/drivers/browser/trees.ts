@@ -13,6 +13,9 @@ const DATE =
 /** A name that a row or a cell has from its content alone, which stands below it line by line. */
 const FROM_CONTENT = /^(\s*- )'?(row|rowheader|cell|columnheader) .*:$/gm;
 
+/** Effort by minutes, of sessions that were ended as soon as the tour came to it: more on a slow machine. */
+const LOAD = /^.*\bLoad, week by week\b.*$/gm;
+
 /**
  * What is another at every visit: dates, times of day, and how far a session has come. Their place
  * and the words around them stay. Lengths in minutes stay where nothing runs.
@@ -25,7 +28,8 @@ function steady(tree: string, running: boolean): string {
     .replace(DATE, '(date)')
     .replace(/\/(done|felt|lead|p)\/[0-9a-z]*\d[0-9a-z-]{7,}/g, '/$1/(id)')
     .replace(/\b\d{1,2}:\d{2}\b/g, '(time)')
-    .replace(/(?:\b\d+ min )?\b\d+ s\b/g, '# s');
+    .replace(/(?:\b\d+ min )?\b\d+ s\b|\b0 min\b/g, '# s')
+    .replace(LOAD, (line) => line.replace(/\d+/g, '#'));
   // The level of a heading is no number that runs.
   return running
     ? always
