@@ -124,10 +124,11 @@ const chat = (messages: readonly string[]): string =>
 /** What a person's row says of a week, as it is read out. */
 async function cellOf(page: Page, name: string, week: number): Promise<string> {
   const row = page.getByRole('row').filter({ has: page.getByRole('link', { name, exact: true }) });
-  return row
+  const marks = row
     .getByRole('cell')
     .nth(week - 1)
-    .innerText();
+    .getByRole('img');
+  return (await marks.getAttribute('aria-label')) ?? '';
 }
 
 /** Week one comes back by a link, by a file and by a chat with all that a chat has in it. */

@@ -80,7 +80,9 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
         <header className="head">
           <Link href={back.href} {...(back.onGo ? { onClick: back.onGo } : {})}>
             {/* Seen, not said: else every page begins with "leftwards arrow". */}
-            <span aria-hidden="true">← </span>
+            <span aria-hidden="true" className="arrow">
+              {'← '}
+            </span>
             {back.name}
           </Link>
         </header>

@@ -59,9 +59,17 @@ function Neighbours({ open: { key, sheet }, at }: { open: OpenSheet; at: CellPla
     <nav className="row" aria-label={words.table}>
       {beside.map(({ place, isBefore }) => (
         <Link key={cellAt(key, place)} href={cellAt(key, place)} className="text-button">
-          {isBefore && <span aria-hidden="true">← </span>}
+          {isBefore && (
+            <span aria-hidden="true" className="arrow">
+              {'← '}
+            </span>
+          )}
           {said(place)}
-          {!isBefore && <span aria-hidden="true"> →</span>}
+          {!isBefore && (
+            <span aria-hidden="true" className="arrow">
+              {' →'}
+            </span>
+          )}
         </Link>
       ))}
     </nav>
