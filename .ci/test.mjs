@@ -132,9 +132,11 @@ function runTests(project, counts) {
   const failed = report.numFailedTests + left;
   counts.passed += report.numPassedTests;
   for (const { name, status, assertionResults } of report.testResults) {
-    const failed = assertionResults.filter((each) => each.status === 'failed');
-    counts.names.push(...failed.map(({ fullName }) => fullName));
-    if (status === 'failed' && failed.length === 0) counts.names.push(name.replace(root, ''));
+    const names = assertionResults
+      .filter((each) => each.status === 'failed')
+      .map(({ fullName }) => fullName);
+    const isUnread = status === 'failed' && names.length === 0;
+    counts.names.push(...(isUnread ? [name.replace(root, '')] : names));
   }
   // A file that cannot be loaded has no failed test, but the run has failed.
   counts.failed += right ? failed : Math.max(failed, 1);

@@ -2,10 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Store } from '../../src/app/ports.ts';
 import { fail } from '../../src/domain/result.ts';
 import { settle } from '../drivers/clock.ts';
+import { MARSH_MILE } from '../drivers/marsh-mile.ts';
 import { openTab, type Tab, take } from '../drivers/phone.ts';
-import { read } from '../drivers/tree.ts';
-
-const MARSH_MILE = read('tests/fixtures/programmes/marsh-mile.json');
 
 /** A phone whose database cannot be read so many times, and can then. */
 const unreadable =

@@ -16,67 +16,64 @@ interface Fault {
 }
 
 const goOn = (tab: Tab) => asks(tab).goOn();
+const goOnAfterGap = (tab: Tab) => asks(tab).afterGap('go-on');
+
+/** The system takes the sound for so long; then gives it back, or does not. */
+const taken =
+  (seconds: number, isGivenBack: boolean) =>
+  async ({ sound, clock }: Tab): Promise<void> => {
+    sound.take();
+    await clock.pass(seconds);
+    if (isGivenBack) sound.play();
+  };
+
+/** The sound says that it plays and stands; then moves again, or does not. */
+const stuck =
+  (seconds: number, isMovedAgain: boolean) =>
+  async ({ sound, clock }: Tab): Promise<void> => {
+    sound.stick(true);
+    await clock.pass(seconds);
+    if (!isMovedAgain) return;
+    sound.stick(false);
+    await clock.pass(0.5);
+  };
 
 const FAULTS: readonly Fault[] = [
   {
     says: 'pauses by itself',
-    happens: async ({ sound, clock }) => {
-      sound.take();
-      await clock.pass(20);
-    },
+    happens: taken(20, false),
     shows: 'interrupted',
     answer: goOn,
   },
   {
     says: 'pauses by itself and plays again a second later',
-    happens: async ({ sound, clock }) => {
-      sound.take();
-      await clock.pass(1);
-      sound.play();
-    },
+    happens: taken(1, true),
     shows: 'running',
   },
   {
     says: 'pauses by itself and plays again after twenty seconds',
-    happens: async ({ sound, clock }) => {
-      sound.take();
-      await clock.pass(20);
-      sound.play();
-    },
+    happens: taken(20, true),
     shows: 'running',
     tellsGap: true,
-    answer: (tab) => asks(tab).afterGap('go-on'),
+    answer: goOnAfterGap,
   },
   {
     says: 'stands and says that it plays',
-    happens: async ({ sound, clock }) => {
-      sound.stick(true);
-      await clock.pass(5);
-    },
+    happens: stuck(5, false),
     shows: 'stalled',
     answer: goOn,
   },
   {
     says: 'stands for two seconds and moves again',
-    happens: async ({ sound, clock }) => {
-      sound.stick(true);
-      await clock.pass(2);
-      sound.stick(false);
-      await clock.pass(0.5);
-    },
+    happens: stuck(2, true),
     shows: 'running',
   },
   {
     says: 'stands for twenty seconds and moves again',
-    happens: async ({ sound, clock }) => {
-      sound.stick(true);
-      await clock.pass(20);
-      sound.stick(false);
-      await clock.pass(0.5);
-    },
+    happens: stuck(20, true),
     shows: 'running',
     tellsGap: true,
-    answer: (tab) => asks(tab).afterGap('go-on'),
+    answer: goOnAfterGap,
   },
   {
     says: 'reports an error',

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
 import { exchangeWays } from '../../src/copy/came.ts';
@@ -14,12 +13,11 @@ import { journey } from '../drivers/browser/journey.ts';
 import { press, tabTo, typeInto } from '../drivers/browser/keys.ts';
 import { visit } from '../drivers/browser/visit.ts';
 import { codeOf } from '../drivers/exchange/leader.ts';
-
-const PROGRAMME = new URL('../fixtures/programmes/marsh-mile.json', import.meta.url);
+import { MARSH_MILE } from '../drivers/marsh-mile.ts';
 
 journey('REAL-38 a keyboard alone suffices from a pasted link to a rated session', async (j) => {
   const { page } = j;
-  const code = codeOf(undefined, JSON.parse(readFileSync(PROGRAMME, 'utf8')));
+  const code = codeOf(undefined, JSON.parse(MARSH_MILE));
   await visit(page, j.site);
   await press(page, exchangeWays.join);
   await arrived(page, join.title);

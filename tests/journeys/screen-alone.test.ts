@@ -1,18 +1,10 @@
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
 import { felt } from '../../src/copy/felt.ts';
-import { settings } from '../../src/copy/settings.ts';
 import { weeks } from '../../src/copy/weeks.ts';
 import { journey } from '../drivers/browser/journey.ts';
 import { heardAndSeen, listen } from '../drivers/browser/live.ts';
-import {
-  button,
-  followMarshMile,
-  go,
-  MINUTE,
-  openSession,
-  visit,
-} from '../drivers/browser/visit.ts';
+import { button, MINUTE, openWatched } from '../drivers/browser/visit.ts';
 
 /** 10 s easy walk; 2 x (8 s run, 8 s walk); 10 s easy walk, as a person would note it down. */
 const PLAN = [
@@ -31,11 +23,7 @@ journey(
   'REAL-39, REAL-40 without sound the screen says now, how long and what then at every change, and a reader says each once',
   async (j) => {
     const { page } = j;
-    await visit(page, j.site);
-    await followMarshMile(page);
-    await go(page, '/settings');
-    await page.getByRole('radio', { name: settings.modes.watch[0] }).check();
-    await openSession(page, MINUTE);
+    await openWatched(page, j.site, MINUTE);
     await page.getByRole('heading', { level: 1, name: weeks.session(1, 1) }).waitFor();
     await listen(page);
     const asked = await page.evaluate(() => performance.now() / 1000);

@@ -1,26 +1,16 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
 import { felt } from '../../src/copy/felt.ts';
-import { groups } from '../../src/copy/groups.ts';
-import { choiceSaid } from '../../src/copy/join.ts';
 import { running } from '../../src/copy/running.ts';
 import { parsePlan } from '../../src/domain/programme/parse.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { journey } from '../drivers/browser/journey.ts';
 import { heardAndSeen, listen } from '../drivers/browser/live.ts';
-import { button, MINUTE, openFile, openSession, visit } from '../drivers/browser/visit.ts';
+import { button, followMarshMile, MINUTE, openSession, visit } from '../drivers/browser/visit.ts';
 
-const PROGRAMME = new URL('../fixtures/programmes/marsh-mile.json', import.meta.url);
+/** 37 s. */
 const PLAN = '7 s easy walk; 2 x (6 s run, 6 s walk); 6 s easy walk';
-
-/** The short programme with a session of 37 s for its first group. */
-function programme(): string {
-  const file = JSON.parse(readFileSync(PROGRAMME, 'utf8'));
-  file.weeks[0].sessions.wren = [PLAN];
-  return JSON.stringify(file);
-}
 
 /** Notes the words of the voice as they come, at seconds of the sound. */
 const noteVoice = (page: Page): Promise<void> =>
@@ -43,10 +33,7 @@ journey('REAL-47 from start to rating by ear, by roles and names alone', async (
   if (!plan.ok) throw new Error('the plan is none');
   const { segments } = layOut(plan.value);
   await visit(page, j.site);
-  await openFile(page, 'short.json', programme());
-  await button(page, choiceSaid('keep', 'new', 1).name).click();
-  await button(page, groups.choose('Wren')).click();
-  await page.getByRole('heading', { level: 1, name: 'A mile on the marsh' }).waitFor();
+  await followMarshMile(page, 'Wren', PLAN);
   await openSession(page, MINUTE);
   await button(page, before.start).waitFor();
   await listen(page);

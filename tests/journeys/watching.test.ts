@@ -4,17 +4,8 @@ import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { before } from '../../src/copy/before.ts';
 import { felt } from '../../src/copy/felt.ts';
-import { settings } from '../../src/copy/settings.ts';
 import { journey, seconds } from '../drivers/browser/journey.ts';
-import {
-  button,
-  followMarshMile,
-  go,
-  MINUTE,
-  openSession,
-  startOn,
-  visit,
-} from '../drivers/browser/visit.ts';
+import { button, MINUTE, openWatched, startOn } from '../drivers/browser/visit.ts';
 import { ROOT } from '../drivers/tree.ts';
 
 const PICTURES = join(ROOT, '.cache/journeys/watching');
@@ -50,11 +41,7 @@ journey(
   async (j) => {
     mkdirSync(PICTURES, { recursive: true });
     const { page } = j;
-    await visit(page, j.site);
-    await followMarshMile(page);
-    await go(page, '/settings');
-    await page.getByRole('radio', { name: settings.modes.watch[0] }).check();
-    await openSession(page, MINUTE);
+    await openWatched(page, j.site, MINUTE);
     await button(page, before.startSilent).click();
     await page.locator('main.watch').waitFor();
     const begun = await page.evaluate(() => performance.now() / 1000);

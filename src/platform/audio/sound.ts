@@ -68,7 +68,7 @@ export function createSound(): Transport {
     };
   }
 
-  /** WebKitGTK refuses a Blob's address in some starts and reads the same sound out of the address itself. */
+  /** WebKitGTK refuses the address of a Blob in some starts, and reads one that holds the sound. */
   async function takeWhole(): Promise<void> {
     const refused = track;
     if (refused === undefined) return;
@@ -102,7 +102,8 @@ export function createSound(): Transport {
     const { audioSession } = navigator as AudioSessionNavigator;
     if (audioSession !== undefined) audioSession.type = 'playback';
     element.play().catch((error: unknown) => {
-      // A play that a later pause or load overtook is no refusal; an address that is not read is an error of its own.
+      // A play that a later pause or load overtook is no refusal, and an address that is not read
+      // is an error of its own.
       const name = error instanceof DOMException ? error.name : '';
       if (name !== 'AbortError' && name !== 'NotSupportedError') say('paused');
     });

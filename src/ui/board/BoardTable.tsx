@@ -133,7 +133,7 @@ const GroupRows = memo(function GroupRows(props: GroupProps) {
 
 const Together = memo(function Together({ week }: { week: GroupWeek }) {
   return (
-    <Marks says={groupWeekSentences(week).join(' ')}>
+    <Named says={groupWeekSentences(week).join(' ')}>
       {week.of > 0 && <span>{words.of(week.heard, week.of)}</span>}
       {week.gap !== undefined && (
         <span>
@@ -146,7 +146,7 @@ const Together = memo(function Together({ week }: { week: GroupWeek }) {
         </span>
       )}
       <Flags {...week} />
-    </Marks>
+    </Named>
   );
 });
 
@@ -185,9 +185,9 @@ export function PersonTags({ row, isDue }: { row: PersonRow; isDue: boolean }) {
 
 const Cell = memo(function Cell({ cell }: { cell: BoardCell }) {
   return (
-    <Marks says={cellWords(cell)}>
+    <Named says={cellWords(cell)}>
       <CellMarks cell={cell} />
-    </Marks>
+    </Named>
   );
 });
 
@@ -195,7 +195,7 @@ const Cell = memo(function Cell({ cell }: { cell: BoardCell }) {
  * Marks for the eye with their words for the ear: one picture with a name. The same words as
  * hidden text were a third of the time that a board of twelve weeks took to appear.
  */
-const Marks = ({ says, children }: { says: string; children: ReactNode }) => (
+const Named = ({ says, children }: { says: string; children: ReactNode }) => (
   <span role="img" aria-label={says} className="board-cell">
     {children}
   </span>

@@ -98,11 +98,7 @@ export function Screen({ title, sub, back, children, foot }: ScreenProps) {
           </div>
           {children}
         </div>
-        {foot !== undefined && foot !== false && (
-          <div className="foot" tabIndex={-1}>
-            {foot}
-          </div>
-        )}
+        {foot !== undefined && foot !== false && <div className="foot">{foot}</div>}
       </main>
     </div>
   );

@@ -82,11 +82,7 @@ function StepNow(props: StepProps) {
           <button
             type="button"
             className="text-button center"
-            onClick={(event) => {
-              // The button goes, and what comes in its place is read from here.
-              event.currentTarget.closest<HTMLElement>('.foot')?.focus();
-              void app.settings.getState().change({ pocketCheckSkipped: true });
-            }}
+            onClick={() => void app.settings.getState().change({ pocketCheckSkipped: true })}
           >
             {before.checkSkip}
           </button>

@@ -1,5 +1,5 @@
 /** What a screen reader is given of a page: roles, names and their order, held against a golden file. */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { ROOT } from '../tree.ts';
@@ -39,6 +39,12 @@ function steady(tree: string, running: boolean): string {
 
 const fileOf = (stop: string): string =>
   join(FOLDER, `${stop.replace(/\W+/g, '-').replace(/^-|-$/g, '')}.yml`);
+
+/** The golden trees of stops that were not among these. */
+export function treesOfNoStop(stops: readonly string[]): readonly string[] {
+  const wanted = new Set(stops.map(fileOf));
+  return readdirSync(FOLDER).filter((name) => !wanted.has(join(FOLDER, name)));
+}
 
 /** The first line that is another, as it was and as it is; nothing where the two are one. */
 function difference(wanted: string, got: string): readonly string[] {

@@ -6,7 +6,9 @@ import { groups } from '../../../src/copy/groups.ts';
 import { install } from '../../../src/copy/install.ts';
 import { choiceSaid } from '../../../src/copy/join.ts';
 import { running } from '../../../src/copy/running.ts';
+import { settings } from '../../../src/copy/settings.ts';
 import { welcome } from '../../../src/copy/welcome.ts';
+import { marshMileWith } from '../marsh-mile.ts';
 import type { Site } from './site.ts';
 
 const FIXTURES = new URL('../../fixtures/programmes/', import.meta.url).pathname;
@@ -34,9 +36,14 @@ export async function openFile(page: Page, name: string, body?: string | Buffer)
   await page.getByLabel(welcome.file.open).setInputFiles(file);
 }
 
-/** Takes the short programme and a group in it. */
-export async function followMarshMile(page: Page, group = 'Wren'): Promise<void> {
-  await openFile(page, 'marsh-mile.json');
+/**
+ * Takes the short programme and a group in it.
+ *
+ * @param session one of one's own in place of Wren's in the first week
+ */
+export async function followMarshMile(page: Page, group = 'Wren', session?: string): Promise<void> {
+  const own = session === undefined ? undefined : marshMileWith(session);
+  await openFile(page, 'marsh-mile.json', own);
   await button(page, choiceSaid('keep', 'new', 1).name).click();
   await button(page, groups.choose(group)).click();
   await page.getByRole('heading', { level: 1, name: 'A mile on the marsh' }).waitFor();
@@ -68,6 +75,19 @@ export async function openSession(
     } else await check.click();
   }
   await start.waitFor();
+}
+
+/** A session's page for somebody who chose to watch instead of hearing. */
+export async function openWatched(
+  page: Page,
+  site: Site,
+  which: { week: number; session: number },
+): Promise<void> {
+  await visit(page, site);
+  await followMarshMile(page);
+  await go(page, '/settings');
+  await page.getByRole('radio', { name: settings.modes.watch[0] }).check();
+  await openSession(page, which);
 }
 
 /** Everything up to a running session, on a new profile. */

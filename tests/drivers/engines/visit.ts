@@ -1,5 +1,5 @@
 /** One browser of one engine with the built app, and what a person does there time and again. */
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { before } from '../../../src/copy/before.ts';
@@ -12,6 +12,7 @@ import { welcome } from '../../../src/copy/welcome.ts';
 import { newProfile } from '../browser/browser.ts';
 import { openSite, type Site } from '../browser/site.ts';
 import { type Heard, readHeard } from '../browser/visit.ts';
+import { marshMileWith } from '../marsh-mile.ts';
 import { ROOT } from '../tree.ts';
 import { chromium } from './chromium.ts';
 import { firefox } from './firefox.ts';
@@ -103,18 +104,10 @@ export async function arrive({ person, site }: Visit): Promise<void> {
   await person.read(install.offlineReady, 60_000);
 }
 
-/** The short programme with one session of one's own in it. */
-export function programme(session: string): string {
-  const path = new URL('../../fixtures/programmes/marsh-mile.json', import.meta.url);
-  const whole = JSON.parse(readFileSync(path, 'utf8'));
-  whole.weeks[0].sessions.wren = session;
-  return JSON.stringify(whole);
-}
-
 /** Takes a programme with one session in it, from a file. */
 export async function follow(visit: Visit, session: string): Promise<void> {
   const { person } = visit;
-  await person.give(welcome.file.open, visit.file('marsh-mile.json', programme(session)));
+  await person.give(welcome.file.open, visit.file('marsh-mile.json', marshMileWith(session)));
   await person.press('button', choiceSaid('keep', 'new', 1).name);
   await person.press('button', groups.choose('Wren'));
   await person.see('heading', 'A mile on the marsh');
