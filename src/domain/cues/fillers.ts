@@ -67,7 +67,9 @@ export function fillGaps(timeline: Timeline, rooms: readonly Room[], options: Fi
     const filler = choose(slot);
     if (filler === undefined) continue;
     const { kind, phrase, note } = filler;
-    putAt(room, { kind, segment: room.segment.index, note }, phrase, slot.at, lengths);
+    const about = { kind, segment: room.segment.index, note };
+    // Words longer than any reminder may not fit: whoever was not heard keeps the turn.
+    if (putAt(room, about, phrase, slot.at, lengths)) filler.said();
   }
 }
 
@@ -75,6 +77,8 @@ interface Filler {
   readonly kind: CueKind;
   readonly phrase: Phrase;
   readonly note?: string;
+  /** To be called once it has its place. */
+  said(): void;
 }
 
 /** Decides for one place after another, in order of time, what is said there. */
@@ -89,36 +93,41 @@ function chooser(
   let turn = 0;
   let since = { segment: -1, others: 0 };
   const due = (last: Ms | undefined, at: Ms): boolean => last === undefined || at - last >= again;
-  const timeLeft = ({ gap, at }: Slot, note?: string): Filler => ({
+  const timeLeft = ({ gap, at }: Slot): Filler => ({
     kind: 'reminder',
     phrase: sayLeft(gap.room.segment, at),
-    ...(note === undefined ? {} : { note }),
+    said: () => {
+      since.others = 0;
+    },
   });
 
   return (slot) => {
     const { at } = slot;
     const { segment } = slot.gap.room;
     if (since.segment !== segment.index) since = { segment: segment.index, others: 0 };
-    if (slot.needed && since.others >= THEN_TIME_LEFT) {
-      since.others = 0;
-      return timeLeft(slot);
-    }
-    since.others += 1;
+    if (slot.needed && since.others >= THEN_TIME_LEFT) return timeLeft(slot);
     const lastEffort = effortAt.findLast((said) => said <= at);
     const nextEffort = effortAt.find((said) => said > at) ?? Infinity;
     if (isWork(segments, segment) && due(lastEffort, at) && nextEffort - at >= again / 2) {
-      effortAt.splice(effortAt.findLastIndex((said) => said <= at) + 1, 0, at);
-      return { kind: 'effort', phrase: sayEffort(hasOwnEffort(segment) ? segment.effort : target) };
+      const said = () => {
+        since.others += 1;
+        effortAt.splice(effortAt.findLastIndex((earlier) => earlier <= at) + 1, 0, at);
+      };
+      const effort = hasOwnEffort(segment) ? segment.effort : target;
+      return { kind: 'effort', phrase: sayEffort(effort), said };
     }
     const reminder = reminders[turn % reminders.length];
     if (reminder !== undefined && due(saidAt.get(reminder), at)) {
-      saidAt.set(reminder, at);
-      turn += 1;
-      if (isReminderId(reminder)) return { kind: 'reminder', phrase: sayReminder(reminder) };
-      since.others = 0;
-      return timeLeft(slot, reminder);
+      const isSpoken = isReminderId(reminder);
+      const said = () => {
+        saidAt.set(reminder, at);
+        turn += 1;
+        since.others = isSpoken ? since.others + 1 : 0;
+      };
+      return isSpoken
+        ? { kind: 'reminder', phrase: sayReminder(reminder), said }
+        : { ...timeLeft(slot), note: reminder, said };
     }
-    since.others = 0;
     return slot.needed ? timeLeft(slot) : undefined;
   };
 }

@@ -1,12 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import type { Talk } from '../../../src/domain/cues/cue.ts';
+import type { ClipLengths, Talk } from '../../../src/domain/cues/cue.ts';
 import { planCues } from '../../../src/domain/cues/plan-cues.ts';
 import { REMINDER_IDS } from '../../../src/domain/cues/reminders.ts';
 import { timelineOf } from './plans.ts';
-import { REAL_VOICE } from './voices.ts';
+import { evenVoice, REAL_VOICE } from './voices.ts';
 
-const fillers = (text: string, reminders: string[], talk: Talk = 'usual') =>
-  planCues(timelineOf(text), { talk, reminders, target: 50, lengths: REAL_VOICE })
+const fillers = (
+  text: string,
+  reminders: string[],
+  talk: Talk = 'usual',
+  lengths: ClipLengths = REAL_VOICE,
+) =>
+  planCues(timelineOf(text), { talk, reminders, target: 50, lengths })
     .cues.filter(({ kind }) => kind === 'reminder' || kind === 'effort')
     .map(({ at, text: words, note }) => [at / 1000, note ? `${words} (${note})` : words]);
 
@@ -90,6 +95,19 @@ describe('places for reminders and effort', () => {
     times.slice(1).forEach(([at], i) => {
       expect((at as number) - (times[i]?.[0] as number)).toBeGreaterThanOrEqual(600);
     });
+  });
+
+  test('CUE-11 a reminder for which there was no room keeps its turn', () => {
+    // A voice of two seconds a word: beside the leader’s own words, which stand before the last
+    // reminder, it says "three minutes and five seconds to go" until after the next place.
+    const ids = ['uphill', 'one-ear', 'sip', 'be-seen', 'slippery', 'look-both-ways'];
+    const all = [...ids, 'easy-breath', 'breathe-out', 'Wave at the herons', 'talk-test'];
+    const text = 'main: 58 s stand, 13 x (49 s stand), 394 s stand @ 60%';
+    const said = fillers(text, all, 'many', evenVoice(1888))
+      .map(([, words]) => String(words))
+      .filter((words) => !words.endsWith('to go.') && !words.startsWith('You can'));
+    expect(said[8]).toMatch(/to go\. \(Wave at the herons\)$/);
+    expect(said[9]).toBe('Say a sentence aloud. If it breaks up, slow down.');
   });
 
   test('CUE-16 a reminder in the leader’s own words is shown beside the time left, in its turn', () => {
