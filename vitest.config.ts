@@ -6,6 +6,13 @@ const MINUTE = 60_000;
 /** Left to itself the runner keeps one of two cores free, and the check takes twice as long. */
 const BOTH_CORES = 2;
 
+/**
+ * Where something is drawn or heard: a browser without a sound card keeps time by a timer, and a
+ * machine that others use may stand still for longer than any tolerance. A test that needed its
+ * second try is named at the end. Rules have one try: what fails once by chance there is a fault.
+ */
+const ONCE_MORE = 1;
+
 /** Journeys that keep a processor busy. Beside them nobody can say when a sound was heard. */
 const BUSY = [
   'paper',
@@ -57,6 +64,7 @@ export default defineConfig({
           name: 'ui',
           include: ['tests/ui/**/*.test.ts', 'tests/**/*.test.tsx'],
           environment: 'happy-dom',
+          retry: ONCE_MORE,
           testTimeout: MINUTE,
           // The first drawing of a screen fetches all of it, which takes its time on a busy machine.
           hookTimeout: MINUTE,
@@ -107,6 +115,7 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           exclude: BUSY,
+          retry: ONCE_MORE,
           testTimeout: 5 * MINUTE,
           hookTimeout: 2 * MINUTE,
           // A browser that plays hardly works: three of them leave two cores time to spare.
@@ -118,6 +127,7 @@ export default defineConfig({
         test: {
           name: 'pages',
           include: BUSY,
+          retry: ONCE_MORE,
           testTimeout: 8 * MINUTE,
           hookTimeout: 4 * MINUTE,
           maxWorkers: 2,
@@ -130,6 +140,7 @@ export default defineConfig({
         test: {
           name: 'engines',
           include: ['tests/engines/**/*.test.ts'],
+          retry: ONCE_MORE,
           testTimeout: 3 * MINUTE,
           hookTimeout: MINUTE,
           // Most of the time a journey waits for a sound, so three engines fit on two cores.

@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { attendance as words } from '../../src/copy/attendance.ts';
-import { type Gallery, openGallery, PHONE } from '../drivers/browser/gallery.ts';
+import { type Gallery, openGallery } from '../drivers/browser/gallery.ts';
+import { onPaper, printed, wordsOnSheets } from '../drivers/browser/paper.ts';
 
 /** The attendance list in a real browser, printed into a PDF as a printer would get it. */
 let gallery: Gallery;
@@ -11,15 +12,6 @@ beforeAll(async () => {
   page = gallery.page;
 });
 afterAll(() => gallery.close());
-
-/** Pages of a PDF (ISO 32000, 7.7.3.3: each is an object of type Page) and their size in points. */
-async function printed(): Promise<{ pages: number; sizes: string[] }> {
-  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-  const sizes = (pdf.match(/\/MediaBox\s*\[[^\]]*\]/g) ?? []).map((box) =>
-    (box.match(/[\d.]+/g) ?? []).map((points) => Math.round(Number(points))).join(' '),
-  );
-  return { pages: (pdf.match(/\/Type\s*\/Page\b/g) ?? []).length, sizes: [...new Set(sizes)] };
-}
 
 const LISTS = [
   { state: 'list', names: 38 },
@@ -42,37 +34,21 @@ describe.each(LISTS)('$state: $names names', ({ state, names }) => {
     // the first page takes 28 mm, and a line that does not fit leaves its room empty.
     const mm = (lines * 7.6 + heads * 11) / 2 + 28 + 7.6;
     // ISO 216: 210 x 297 mm are 595 x 842 points.
-    expect(await printed()).toEqual({ pages: Math.ceil(mm / 273), sizes: ['0 0 595 842'] });
+    expect(await printed(page)).toEqual({ pages: Math.ceil(mm / 273), sizes: ['0 0 595 842'] });
   });
 
   it('UI-89 prints the list and nothing else, every name, and cuts nothing off', async () => {
-    await page.setViewportSize({ width: 703, height: 1032 });
-    await page.emulateMedia({ media: 'print' });
-    const seen = await page.evaluate(() => {
-      const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-      const around = document.createRange();
-      const [outside, cut]: [string[], string[]] = [[], []];
-      for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
-        around.selectNodeContents(node);
-        const box = around.getBoundingClientRect();
-        const hidden = !(node.parentElement?.checkVisibility() ?? false);
-        if (hidden || box.width === 0 || (node.textContent ?? '').trim() === '') continue;
-        const sheet = node.parentElement?.closest('.attendance-paper')?.getBoundingClientRect();
-        if (sheet === undefined) outside.push(node.textContent ?? '');
-        else if (box.left < sheet.left - 1 || box.right > sheet.right + 1)
-          cut.push(node.textContent ?? '');
-      }
-      const list = [...document.querySelectorAll('.attendance-block li')];
-      return {
-        outside,
-        cut,
-        named: list.filter((each) => (each.textContent ?? '').trim() !== '').length,
-        boxes: list.filter((each) => each.querySelector('svg')?.checkVisibility()).length,
-        lines: list.length,
-      };
-    });
-    await page.emulateMedia({ media: null });
-    await page.setViewportSize(PHONE);
+    const seen = await onPaper(page, async () => ({
+      ...(await wordsOnSheets(page, '.attendance-paper')),
+      ...(await page.evaluate(() => {
+        const list = [...document.querySelectorAll('.attendance-block li')];
+        return {
+          named: list.filter((each) => (each.textContent ?? '').trim() !== '').length,
+          boxes: list.filter((each) => each.querySelector('svg')?.checkVisibility()).length,
+          lines: list.length,
+        };
+      })),
+    }));
     expect(seen.outside).toEqual([]);
     expect(seen.cut).toEqual([]);
     expect(seen.named).toBe(names);

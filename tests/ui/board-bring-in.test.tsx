@@ -90,9 +90,12 @@ describe('bringing answers in', () => {
         getData: () => '',
       },
     });
-    fireEvent(document.body, drop);
+    // The page is drawn a moment before it listens.
+    await waitFor(() => {
+      fireEvent(document.body, drop);
+      expect(drop.defaultPrevented).toBe(true);
+    });
     await waitFor(() => expect(brought(app)).toHaveLength(251));
-    expect(drop.defaultPrevented).toBe(true);
     expect(brought(app).at(-1)?.name).toBe('marsh/old/z.txt');
   });
 

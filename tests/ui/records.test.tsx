@@ -18,7 +18,7 @@ import { AppProvider } from '../../src/ui/app-context.tsx';
 import { Records } from '../../src/ui/screens/Records.tsx';
 import { DEMO, type FakeOptions, fakeApp } from '../drivers/fake-app.ts';
 
-configure({ asyncUtilTimeout: 10_000 });
+configure({ asyncUtilTimeout: 30_000 });
 afterEach(cleanup);
 const user = userEvent.setup();
 

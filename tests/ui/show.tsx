@@ -6,7 +6,7 @@ import { Towpath } from '../../src/ui/Towpath.tsx';
 import { type FakeApp, type FakeOptions, fakeApp } from '../drivers/fake-app.ts';
 
 // A busy machine is not a broken screen.
-configure({ asyncUtilTimeout: 10_000 });
+configure({ asyncUtilTimeout: 30_000 });
 beforeAll(async () => {
   await loadLater();
   await import('../../src/ui/workshop/index.ts');

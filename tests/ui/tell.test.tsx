@@ -17,7 +17,7 @@ import { EVENING, entry, sealPair } from '../drivers/exchange/answers.ts';
 import type { TellingWish } from '../drivers/exchange/memory-telling.ts';
 import { DEMO, type FakeApp, fakeApp } from '../drivers/fake-app.ts';
 
-configure({ asyncUtilTimeout: 10_000 });
+configure({ asyncUtilTimeout: 30_000 });
 afterEach(cleanup);
 
 let pair: SealPair;

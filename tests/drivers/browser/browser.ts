@@ -8,6 +8,9 @@ import { watchViolations } from './violations.ts';
 
 const PROGRAM = '/usr/bin/chromium';
 
+/** How long anything may take that a test waits for, in ms: a busy machine draws slowly. */
+export const PATIENCE = 90_000;
+
 /** No sandbox, because the checks run as root; no calls of its own, because there is no network. */
 const ARGUMENTS = [
   '--headless=new',
@@ -73,6 +76,7 @@ export async function openBrowser(
   const browser = await chromium.connectOverCDP(await addressOf(child), { noDefaults: true });
   const context = browser.contexts()[0];
   if (context === undefined) throw new Error('the browser has no window');
+  context.setDefaultTimeout(PATIENCE);
   const violations = await watchViolations(browser, context);
   let first = context.pages()[0];
 

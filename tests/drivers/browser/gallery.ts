@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { createServer } from 'vite';
 import { ROOT } from '../tree.ts';
+import { PATIENCE } from './browser.ts';
 
 export const PHONE = { width: 390, height: 844 };
 
@@ -27,11 +28,12 @@ export async function openGallery(): Promise<Gallery> {
     args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--disable-background-networking'],
   });
   const page = await browser.newPage({ viewport: PHONE, deviceScaleFactor: 3 });
+  page.setDefaultTimeout(PATIENCE);
   return {
     page,
     async show(state, more = '') {
       await page.goto(`${base}?state=${state}${more}`);
-      await page.locator('h1').waitFor({ timeout: 60_000 });
+      await page.locator('h1').waitFor();
       await page.evaluate(() => document.fonts.ready);
     },
     async close() {
