@@ -11,19 +11,21 @@ import { kilobytes, median, type Table } from './table.ts';
 const ENTRIES = 3000;
 const TURNS = 15;
 
-/** Nineteen years of three sessions a week, each with a note. */
-const entries: readonly LogEntry[] = Array.from({ length: ENTRIES }, (_, n) =>
-  entry({
-    id: `session-${String(n).padStart(8, '0')}-0f3a-4c1d-9b2e`,
-    startedAt: NINE_O_CLOCK + n * 2 * 86_400_000,
-    feeling: {
-      effort: n % 11,
-      note: 'Wind from the sea all the way out; herons by the second gate.',
-      ...(n % 9 === 0 ? { niggle: { place: 'shin', side: 'left', severity: 1 } } : {}),
-    },
-  }),
-);
+/** One session every second day, each with a note. */
+export const sessionsWithNotes = (count: number): readonly LogEntry[] =>
+  Array.from({ length: count }, (_, n) =>
+    entry({
+      id: `session-${String(n).padStart(8, '0')}-0f3a-4c1d-9b2e`,
+      startedAt: NINE_O_CLOCK + n * 2 * 86_400_000,
+      feeling: {
+        effort: n % 11,
+        note: 'Wind from the sea all the way out; herons by the second gate.',
+        ...(n % 9 === 0 ? { niggle: { place: 'shin', side: 'left', severity: 1 } } : {}),
+      },
+    }),
+  );
 
+const entries = sessionsWithNotes(ENTRIES);
 const log = entries.map((each) => [each.id, each] as const);
 
 /** The same person's other phone: half of it there already, some of it rated anew. */

@@ -1,11 +1,11 @@
 /** `npm run bench`: every figure of the README's tables, measured on this machine in one run. */
 import { cpus } from 'node:os';
 import { openingBoard } from './board.ts';
-import { summarising } from './board-domain.ts';
 import { coldStart } from './cold-start.ts';
 import { composing } from './compose.ts';
 import { drafting } from './draft.ts';
 import { sending } from './exchange.ts';
+import { growing } from './growth.ts';
 import { bringingIn } from './intake.ts';
 import { longLog } from './long-log.ts';
 import { lookingBack } from './look-back.ts';
@@ -16,7 +16,7 @@ import { sizes } from './size.ts';
 import { asText, type Table } from './table.ts';
 import { typing } from './typing.ts';
 
-const parts: readonly (() => Table | Promise<Table>)[] = [
+const parts: readonly (() => Table | readonly Table[] | Promise<Table>)[] = [
   sizes,
   composing,
   coldStart,
@@ -27,7 +27,7 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
   drafting,
   lookingBack,
   keeping,
-  summarising,
+  growing,
   openingBoard,
   longLog,
   bringingIn,
@@ -36,4 +36,4 @@ const parts: readonly (() => Table | Promise<Table>)[] = [
 console.log(
   `Node ${process.versions.node}, ${cpus().length} x ${cpus()[0]?.model ?? 'processor'}\n`,
 );
-for (const part of parts) console.log(asText(await part()));
+for (const part of parts) for (const table of [await part()].flat()) console.log(asText(table));
