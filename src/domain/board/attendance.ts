@@ -19,5 +19,6 @@ export interface Attendance {
   readonly marks: Readonly<Record<string, Mark>>;
 }
 
+/** One record a day and programme: under the same key, ticks of two phones become one list. */
 export const attendanceKey = (programmeId: string, date: string): string =>
   `${programmeId} ${date}`;

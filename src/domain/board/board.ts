@@ -49,6 +49,7 @@ export interface BoardSession {
  */
 export type CellState = 'heard' | 'none-told' | 'unknown' | 'ahead';
 
+/** One week of one person. */
 export interface BoardCell {
   /** From 1. */
   readonly week: number;
@@ -68,6 +69,7 @@ export interface BoardCell {
   readonly cutShort: number;
 }
 
+/** All that is known of one person, by weeks. */
 export interface PersonRow {
   /** As in `Heard`. */
   readonly person: string;
@@ -116,6 +118,7 @@ export interface Spread {
   readonly most: number;
 }
 
+/** A group as a whole, by weeks. */
 export interface GroupBoard {
   readonly id: string;
   readonly name: string;
@@ -125,6 +128,7 @@ export interface GroupBoard {
   readonly weeks: readonly GroupWeek[];
 }
 
+/** What came back from the people of a programme. Made anew from what is kept; never stored. */
 export interface Board {
   /** The week that today lies in, from 1; before the first 1, behind the last the last. */
   readonly week: number;

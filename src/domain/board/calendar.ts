@@ -25,6 +25,7 @@ function weekReached({ heard, days }: BoardInput): number {
   return days.reduce((latest, { which }) => Math.max(latest, which.week), most);
 }
 
+/** The week is found by the start date; without one, by what was told and led together. */
 export function calendarOf(input: BoardInput): Calendar {
   const { programme } = input;
   const weeks = programme.weeks.length;

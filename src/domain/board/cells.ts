@@ -86,6 +86,7 @@ export const LOOKS = [
   'unknown',
   'ahead',
 ] as const;
+/** How a week of a person looks on the board. */
 export type CellLook = (typeof LOOKS)[number];
 
 /** A gap in its class. An ordinary point up or down is as meant. */
@@ -95,6 +96,7 @@ export function lookOfGap(gap: number): 'much-harder' | 'harder' | 'as-meant' | 
   return gap <= -rule('harder') ? 'easier' : 'as-meant';
 }
 
+/** By its gap where a week was heard and rated; else by how it stands. */
 export function lookOf({ state, gap }: Pick<BoardCell, 'state' | 'gap'>): CellLook {
   if (state !== 'heard') return state;
   return gap === undefined ? 'not-rated' : lookOfGap(gap);

@@ -18,8 +18,10 @@ export const DUE_CODES = [
   /** Clearly easier than meant: the next group would fit. */
   'ready',
 ] as const;
+/** A reason for a word; `copy/board-due.ts` has its sentences. */
 export type DueCode = (typeof DUE_CODES)[number];
 
+/** Why somebody needs a word, with the numbers that its sentence says. */
 export interface DueReason {
   readonly code: DueCode;
   /** Its numbers: times, of, points, days, group, place, date. */

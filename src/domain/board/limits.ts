@@ -13,6 +13,7 @@ export interface BoardLimit {
 
 const NONE = 'common practice, no source';
 
+/** Every such number with its reason, so that it can be disagreed with. */
 export const BOARD_LIMITS = {
   silent: {
     value: 14,
@@ -89,6 +90,7 @@ export const BOARD_LIMITS = {
   },
 } as const satisfies Readonly<Record<string, BoardLimit>>;
 
+/** What a limit is asked for by. */
 export type BoardLimitName = keyof typeof BOARD_LIMITS;
 
 /** The number of a limit. */

@@ -1,5 +1,6 @@
 /** What the answers of a group suggest for its next week. */
 export const WAYS = ['go-on', 'repeat', 'ease', 'stretch'] as const;
+/** What can be done with the next week: as written, the last again, less, or more. */
 export type Way = (typeof WAYS)[number];
 
 /** The numbers that a suggestion leans on, all of the week that is looked at. */
@@ -41,6 +42,7 @@ export type WayReason =
   | 'limits'
   | 'as-meant';
 
+/** What to do with a group's next week, and why. The leader decides. */
 export interface Suggestion {
   readonly group: string;
   /** The week that was looked at, and the one to decide, both from 1. */

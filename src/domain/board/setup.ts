@@ -13,6 +13,7 @@ export interface BoardSetup {
   readonly forgotten: readonly Forgotten[];
 }
 
+/** That somebody was forgotten, without saying who. */
 export interface Forgotten {
   /** SHA-256 over `heardKey(programmeId, person)`, base64url. */
   readonly digest: string;

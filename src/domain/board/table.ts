@@ -33,6 +33,7 @@ const COLUMNS: readonly (readonly [name: string, cell: Cell])[] = [
   ['note', ({ session }) => harmless(session.note ?? '')],
 ];
 
+/** The table's head, in order. */
 export const BOARD_COLUMNS: readonly string[] = COLUMNS.map(([name]) => name);
 
 const cellText = (value: ReturnType<Cell>): string => {

@@ -67,6 +67,7 @@ export interface Kept {
   readonly setups: readonly BoardSetup[];
 }
 
+/** What is to be written, and what to say of each response. */
 export interface TakenIn {
   /** Those that changed, as they are now. */
   readonly heard: readonly Heard[];

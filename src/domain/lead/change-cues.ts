@@ -22,6 +22,7 @@ const COUNT_ROOM = ms(1200);
 /** Quiet after the call of a group. */
 const CALL_PAUSE = ms(300);
 
+/** What decides the sounds: who does what when, how much is said, and how long each clip is. */
 export interface SayWith {
   readonly plan: LeadPlan;
   readonly talk: Talk;

@@ -16,6 +16,7 @@ export interface LeadChoice {
   readonly tick: boolean;
 }
 
+/** One group on the day: whether it is here, when it starts, and how it is told. */
 export interface LeadChoiceGroup {
   readonly id: string;
   readonly here: boolean;
@@ -24,6 +25,7 @@ export interface LeadChoiceGroup {
   readonly voice: Voice;
 }
 
+/** Most that a group can start after the first, in minutes. */
 export const LATEST_MINUTE = 30;
 const MINUTE = 60_000;
 /** Groups that end further apart than this are told of (DAY-3): within 30 s is together. */

@@ -3,6 +3,7 @@ import type { Ms } from '../units.ts';
 
 /** How a group is told on the loudspeaker. `silent`: it is only on the screen. */
 export const VOICES = ['words', 'tone', 'silent'] as const;
+/** How one group is told. */
 export type Voice = (typeof VOICES)[number];
 
 /** One group of a session that is led together. */

@@ -5,6 +5,7 @@ import { endOfAll } from './moments.ts';
 import { tickCues } from './ticks.ts';
 import { timeLeftCues } from './time-left.ts';
 
+/** How long the clips of the voice are, and how much it says. */
 export interface LeadCueOptions {
   readonly lengths: ClipLengths;
   /** `few`: changes alone, without their lengths and without the time left. Usual when left out. */

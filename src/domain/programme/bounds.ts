@@ -11,6 +11,7 @@ export const COUNT_MAX = 50;
 export const DEPTH_MAX = 2;
 /** Characters (not bytes) of a session's text and of a note. */
 export const TEXT_MAX = 2000;
+/** Characters of a step's note, counted in the same way. */
 export const NOTE_MAX = 80;
 /** Warm-up and cool-down of a plan without labels end here: what is longer belongs to the main part. */
 export const EASY_PART_MAX: Ms = msOfSeconds(15 * 60);

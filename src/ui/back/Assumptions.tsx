@@ -53,6 +53,7 @@ interface AssumptionsProps {
   readonly runs: boolean;
 }
 
+/** What an estimate takes for granted, and, folded away, where its numbers come from. */
 export function Assumptions(props: AssumptionsProps) {
   const { basis, week, runs } = props;
   const byTurns = basis === 'assumed' || basis === 'own';

@@ -5,11 +5,13 @@ import type { Texture } from '../parts/strip-shape.ts';
 import { columns, type Frame, upTo } from './frame.ts';
 import { Heights, Mondays } from './Plot.tsx';
 
+/** One kind of what a bar is made of, and the hatching by which it is told apart. */
 export interface Layer {
   readonly name: string;
   readonly texture: Texture;
 }
 
+/** One week, by its Monday as a `Day`; values in whatever the plot counts. */
 export interface Bar {
   readonly monday: number;
   /** By the layers' names. */

@@ -52,6 +52,7 @@ const Pace = ({ name, paces, value, onChange }: PaceProps) => (
   />
 );
 
+/** Two fields, metres and the time they took, as typed: `reckon` reads them, or asks for them. */
 export function Trial({ given, onChange }: FieldsProps) {
   const id = useId();
   return (

@@ -18,8 +18,10 @@ export const MOST_MARKS = 24;
 /** Below it, a difference is ordinary. */
 const APART = 2;
 
+/** How a session felt against what it was meant to be; `near` is an ordinary difference. */
 export type Standing = 'near' | 'harder' | 'easier';
 
+/** The mark that a session gets; nothing where it was not rated. */
 export function standingOf({
   felt,
   target,

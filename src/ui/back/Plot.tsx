@@ -70,6 +70,7 @@ export function Legend({ name, children }: { name: string; children: ReactNode }
   );
 }
 
+/** A line of the legend for a texture; a picture of its own, so with hatches of its own. */
 export function Swatch({ name, texture }: { name: string; texture: Texture }) {
   const id = useId();
   return (

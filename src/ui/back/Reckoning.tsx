@@ -10,6 +10,7 @@ import { Assumptions } from './Assumptions.tsx';
 import { OwnPaces, Trial } from './EventFields.tsx';
 import { type Given, reckon } from './reckon.ts';
 
+/** The event's length, the session whose turns are taken to it, and what was logged. */
 export interface ReckoningProps {
   readonly metres: number;
   readonly session: EventSession;

@@ -1,6 +1,7 @@
 /** Where a plot lies in its picture, in pixels: drawn at the size that it has. */
 import { type ScaleBand, type ScaleLinear, scaleBand, scaleLinear } from 'd3-scale';
 
+/** The picture, and inside it the edges between which values are drawn. All in pixels. */
 export interface Frame {
   readonly width: number;
   readonly height: number;

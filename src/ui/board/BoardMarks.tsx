@@ -88,6 +88,7 @@ const WIDTH: Partial<Record<CellLook, number>> = {
   unknown: 18,
 };
 
+/** The shape of a look, for the eye alone: who draws it puts the words beside it. */
 export function LookMark({ look }: { look: CellLook }) {
   const width = WIDTH[look] ?? 16;
   return (

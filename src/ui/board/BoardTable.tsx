@@ -174,6 +174,7 @@ const Row = memo(function Row({ row, href, isDue, week, isFirst }: RowProps) {
   );
 });
 
+/** Beside a name: that they need a word, or are there only because the leader wrote them in. */
 export function PersonTags({ row, isDue }: { row: PersonRow; isDue: boolean }) {
   return (
     <>

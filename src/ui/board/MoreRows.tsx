@@ -3,6 +3,7 @@ import { boardPage as words } from '../../copy/board-page.ts';
 import { useLastPerson } from './board-context.tsx';
 import { ROWS, rowsAtFirst } from './board-rows.ts';
 
+/** How far a list is shown. `next`: how many `show` adds. */
 export interface More {
   readonly shown: number;
   readonly left: number;
@@ -24,6 +25,7 @@ export function useMore(count: number, groups: number): More {
   return { shown, left: count - wanted, next, show: () => setAsked(asked + ROWS) };
 }
 
+/** The button that shows the next rows of a group. It says how many. */
 export const MoreRows = ({ more, group }: { more: More; group: string }) => (
   <button type="button" className="button" onClick={more.show}>
     {words.more(more.next, group)}

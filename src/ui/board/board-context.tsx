@@ -47,6 +47,7 @@ function useShared(): Shared {
 /** The board's store. Throws outside of `BoardProvider`, as all of these do. */
 export const useBoardStore = (): StoreApi<BoardState> => useShared().store;
 
+/** Part of the board's state; drawn again only when that part changes. */
 export const useBoardState = <T,>(pick: (state: BoardState) => T): T =>
   useStore(useBoardStore(), pick);
 

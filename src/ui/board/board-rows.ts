@@ -2,7 +2,9 @@
 import type { Board, GroupBoard, PersonRow } from '../../domain/board/board.ts';
 import { DUE_CODES, type Due } from '../../domain/board/due.ts';
 
+/** Whom the leader can look at: by what is known of the week, or who needs a word. */
 export const SHOWS = ['all', 'heard', 'silent', 'due'] as const;
+/** Orders of the people; `due` has the gravest first, `done` and `gap` the most. */
 export const SORTS = ['name', 'due', 'done', 'gap'] as const;
 
 /** What the leader looks at. */
@@ -16,6 +18,7 @@ export interface Look {
   readonly search: string;
 }
 
+/** Who needs a word, by person: looked up for every row. */
 export type DueBy = ReadonlyMap<string, Due>;
 
 /** A group with those of its people who are looked at. */

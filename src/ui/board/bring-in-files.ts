@@ -4,6 +4,7 @@ import type { IntakeSource } from '../../app/board-contract.ts';
 /** More are not looked at: a whole disk was dropped by mistake. */
 export const MOST_FILES = 20_000;
 
+/** Files as they were picked, for bringing in; those past `MOST_FILES` are left out. */
 export const sourcesOf = (files: Iterable<File>): readonly IntakeSource[] =>
   [...files]
     .slice(0, MOST_FILES)

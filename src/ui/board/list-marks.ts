@@ -5,6 +5,7 @@ import { useBoardStore } from './board-context.tsx';
 import type { Which } from './list-day.ts';
 import { type Listed, tickedAs } from './list-people.ts';
 
+/** What the attendance list can ask and do about the ticks of its day. */
 export interface Marks {
   /** Whether somebody is ticked: as it was tapped, or as it is kept. */
   readonly isThere: (who: Listed) => boolean;

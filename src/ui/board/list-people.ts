@@ -12,6 +12,7 @@ export interface Listed {
   readonly name?: string;
 }
 
+/** A group on the attendance list, with its people by name. */
 export interface ListedGroup {
   readonly id: string;
   readonly name: string;

@@ -37,6 +37,7 @@ function asSent(sheet: Sheet, programme: Programme, { group, next }: Place): She
   };
 }
 
+/** A group's week as it was sent, as the sheet has it now, and as each way would make it. */
 export interface Standing {
   readonly sent: Texts;
   readonly now: Texts;
@@ -78,6 +79,7 @@ export function standingOf(
   };
 }
 
+/** Whether a way leaves the week as it was sent: then there is nothing to take. */
 export const changesNothing = (standing: Standing, way: Way): boolean =>
   isSame(standing.ways[way], standing.sent);
 

@@ -8,6 +8,7 @@ import { ms } from '../../domain/units.ts';
 /** Whether time goes on for all groups, and if not, why. */
 export type Standing = 'going' | 'held' | 'trouble';
 
+/** The lines of a group's block on the screen of a session that is led together. */
 export interface GroupMoment {
   /** The great word: what the group does. One word, so that it is read from an arm's length. */
   readonly word: string;
@@ -19,6 +20,7 @@ export interface GroupMoment {
   readonly turn: string;
 }
 
+/** A group in words: done, held up, yet to start, or in the middle of a step. */
 export function groupMoment(now: LeadNow, standing: Standing): GroupMoment {
   if (now.state === 'done') return { word: words.done, how: '', line: '', turn: '' };
   if (standing !== 'going') return standingStill(now, standing);

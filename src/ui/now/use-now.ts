@@ -58,4 +58,5 @@ export const useRating = (): RatingWay =>
 /** What is next and how things stand. */
 export const useNow = (situation: Situation): Now => nowFor(situation, useRating());
 
+/** What a good leader would say to this person today. A proposal: the person decides. */
 export const useAdvice = (situation: Situation): Advice => adviceOn(situation, useRating());

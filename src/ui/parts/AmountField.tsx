@@ -5,6 +5,7 @@ import { ok, type Result } from '../../domain/result.ts';
 import { Choices } from './Choices.tsx';
 import { Field } from './Field.tsx';
 
+/** How much was done, as answered. `minutes` is the text as typed and counts only for `part`. */
 export interface AmountAnswer {
   readonly what: 'keep' | 'all' | 'part';
   readonly minutes: string;

@@ -30,6 +30,7 @@ function CueButton({ onPlay }: { onPlay: () => void }) {
   );
 }
 
+/** What the leader wants kept in mind on the way, as a list; nothing where there is none. */
 export function Reminders({ programme }: { programme: Programme }) {
   const lines = programme.reminders.map((each) => (isReminderId(each) ? REMINDERS[each] : each));
   if (lines.length === 0) return null;

@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from 'react';
 
+/** One radio button: its name, and a line of help below it. */
 export interface Option<T extends string> {
   readonly value: T;
   readonly name: ReactNode;

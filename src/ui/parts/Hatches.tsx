@@ -34,5 +34,6 @@ export function Hatches({ id, scale = 1 }: { id: string; scale?: number }) {
   );
 }
 
+/** What to fill with for a texture. `id` is that of the `Hatches` in the same picture. */
 export const fillOf = (id: string, texture: Texture): string =>
   texture === 'run' ? 'currentColor' : `url(#${id}-${texture})`;

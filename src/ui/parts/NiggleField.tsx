@@ -8,6 +8,7 @@ import {
 } from '../../domain/log/entry.ts';
 import { Choices } from './Choices.tsx';
 
+/** What was answered about pain, half answers too; `niggleOf` says what of it is kept. */
 export interface NiggleAnswer {
   readonly has?: 'no' | 'sore' | 'yes';
   readonly place?: NigglePlace;

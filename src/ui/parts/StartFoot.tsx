@@ -44,6 +44,7 @@ const isFor = (a: Choice | undefined, b: Choice): boolean =>
   a.week === b.week &&
   a.session === b.session;
 
+/** What brings somebody to the start, in a session of their own and in one that is led. */
 export interface StepProps {
   readonly step: NextStep;
   readonly silent: boolean;

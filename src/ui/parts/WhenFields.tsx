@@ -2,6 +2,7 @@ import { byHand } from '../../copy/by-hand.ts';
 import type { FieldCode } from '../../domain/log/fields.ts';
 import { Field } from './Field.tsx';
 
+/** When a session began, as it stands in the two fields. */
 export interface WhenAnswer {
   /** ISO 8601, or empty. */
   readonly date: string;

@@ -2,6 +2,7 @@ import type { LogEntry } from '../../domain/log/entry.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { sessionsOf } from './plans.ts';
 
+/** Names a session within a group, for looking it up in a set. Both from 1. */
 export const sessionKey = (week: number, session: number): string => `${week}.${session}`;
 
 /** Sessions of a group that were gone through to the end, as `week.session`. */

@@ -1,5 +1,6 @@
 import type { PocketRecord } from '../../app/contract.ts';
 
+/** What comes of a pocket check. `good`: heard to the end without gaps, locked for long enough. */
 export type PocketVerdict = 'good' | 'not-locked' | 'gaps' | 'stopped';
 
 /** A stretch this long without movement can swallow a countdown (common practice, no source). */

@@ -1,5 +1,6 @@
 import type { PlayerState } from '../../app/contract.ts';
 
+/** Gone through or ended early: nothing more is heard. */
 export const isOver = (state: PlayerState): boolean =>
   state === 'finished' || state === 'ended-early';
 

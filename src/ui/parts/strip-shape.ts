@@ -5,6 +5,7 @@
 import type { Activity, Part } from '../../domain/programme/plan.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
 
+/** How the ground below a step is filled: the harder, the denser. */
 export type Texture = 'still' | 'walk' | 'brisk' | 'jog' | 'run';
 
 /** Textures grow denser with effort, so that kinds are told apart without colour. */
@@ -15,11 +16,13 @@ export function textureOf(activity: Activity): Texture {
   return activity.endsWith('jog') ? 'jog' : 'run';
 }
 
+/** Room for the strip, in pixels. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
 }
 
+/** The strip as path data; x and y in pixels of its frame. */
 export interface StripShape {
   /** One path per texture that occurs. */
   readonly fills: Readonly<Partial<Record<Texture, string>>>;

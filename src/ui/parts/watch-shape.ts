@@ -1,6 +1,7 @@
 /** What the whole screen shows to someone who watches. Pure. */
 import type { SessionView } from '../../app/contract.ts';
 
+/** A number counted down, a change and which way it goes, or the plain picture of the step. */
 export type WatchShape =
   | { readonly name: 'count'; readonly n: 1 | 2 | 3 }
   | { readonly name: 'change'; readonly turn: 'harder' | 'easier' | 'same' | 'start' }

@@ -14,6 +14,7 @@ export interface Touched {
   readonly guardian?: boolean;
 }
 
+/** The form of telling: each answer, touched or usual, and what is to go out because of it. */
 export interface Choosing extends Required<Touched> {
   /** What of the chosen sessions could go along. */
   readonly has: {

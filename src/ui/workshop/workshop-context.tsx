@@ -74,6 +74,7 @@ function useShared(): Shared {
 /** The workshop's store. Throws outside of `WorkshopProvider`, as all of these do. */
 export const useWorkshopStore = (): StoreApi<WorkshopState> => useShared().store;
 
+/** Part of the workshop's state; drawn again only when that part changes. */
 export const useWorkshop = <T,>(pick: (state: WorkshopState) => T): T =>
   useStore(useWorkshopStore(), pick);
 

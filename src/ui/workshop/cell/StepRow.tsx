@@ -11,6 +11,7 @@ import { type Hand, keyOf } from './hand.ts';
 import { MoreButton, PieceMore } from './PieceMore.tsx';
 import { StepMore } from './StepMore.tsx';
 
+/** A step, where it lies in its plan, and its number as it is called, from 1. */
 export interface StepRowProps {
   readonly step: Step;
   readonly at: PiecePlace;

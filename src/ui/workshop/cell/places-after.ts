@@ -3,6 +3,7 @@ import { following } from '../../../domain/workshop/edit-cells.ts';
 import { cellAt } from '../../../domain/workshop/places.ts';
 import type { CellPlace, Sheet } from '../../../domain/workshop/sheet.ts';
 
+/** A place that a session can be copied to, by name. */
 export interface PlaceAfter extends Where {
   /** The leader wants what stands there as it is. */
   readonly pinned: boolean;

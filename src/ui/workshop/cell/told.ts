@@ -9,6 +9,7 @@ const SETTLED_MS = 900;
 /** What was read of the text is seen above; what a tap did, or could not do, only here. */
 type Kind = 'read' | 'done' | 'refused';
 
+/** What is said in a cell just now, and the ways to say something else. */
 export interface Told {
   readonly text: string;
   readonly kind: Kind;

@@ -3,6 +3,7 @@ import { WISH, type WishField, weeksUntil } from '../../../domain/draft/wish.ts'
 import type { Answers } from './answers.ts';
 import { Field } from './Field.tsx';
 
+/** What each part of the form is given. `problem`: why an answer does not fit, in a sentence. */
 export interface PartProps {
   readonly answers: Answers;
   readonly onAnswers: (answers: Answers) => void;

@@ -17,6 +17,7 @@ import { cellsOf } from '../../../domain/workshop/places.ts';
 import type { Sheet, SheetWeek } from '../../../domain/workshop/sheet.ts';
 import { timelineOf } from '../../parts/plans.ts';
 
+/** A group's answers. `walk` and `run`: the longest of today, in minutes. */
 export interface GroupAnswers {
   readonly id: string;
   readonly name: string;
@@ -26,6 +27,7 @@ export interface GroupAnswers {
   readonly arrive: Arrival;
 }
 
+/** All answers as text. `session` in minutes, dates in ISO 8601 or empty. */
 export interface Answers {
   readonly weeks: string;
   readonly startDate: string;
