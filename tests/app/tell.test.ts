@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { openResponse } from '../../src/app/response-open.ts';
 import type { Answer, Telling } from '../../src/app/tell-contract.ts';
 import { answerProblem } from '../../src/copy/tell.ts';
 import { encodeAnswer, encodePacket } from '../../src/domain/exchange/packet.ts';
@@ -8,6 +7,7 @@ import { createKeys } from '../../src/platform/keys/index.ts';
 import { sealFor } from '../../src/platform/keys/seal.ts';
 import { connect } from '../../src/platform/store/connection.ts';
 import { ALL, entry, NOTHING_MORE } from '../drivers/exchange/answers.ts';
+import { openResponse } from '../drivers/exchange/open-response.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { openTab, type Tab, take } from '../drivers/phone.ts';
 

@@ -1,5 +1,6 @@
-import { byWeek, weeksBack, weeksUpTo } from '../../src/domain/back/weeks.ts';
+import { byWeek, weeksUpTo } from '../../src/domain/back/weeks.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
+import { weeksBack } from '../drivers/all-weeks.ts';
 import { marshProgramme } from '../drivers/exchange/programmes.ts';
 import { median, type Table } from './table.ts';
 

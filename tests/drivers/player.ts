@@ -1,6 +1,5 @@
 import type { Effect } from '../../src/domain/session/effect.ts';
 import type { Button, SessionEvent, Sign, Wish } from '../../src/domain/session/event.ts';
-import { toBeWritten } from '../../src/domain/session/journal.ts';
 import { readySession, reduce } from '../../src/domain/session/reduce.ts';
 import type { Medium, Score, Session } from '../../src/domain/session/session.ts';
 import { type Ms, ms } from '../../src/domain/units.ts';
@@ -91,7 +90,7 @@ export class Phone {
     const { state, effects } = reduce(this.session, event);
     this.session = state;
     this.effects.push(...effects);
-    this.journal.push(...toBeWritten(effects));
+    for (const effect of effects) if (effect.type === 'journal') this.journal.push(effect.event);
     for (const effect of effects) this.carryOut(effect);
     return this;
   }

@@ -1,5 +1,4 @@
 import { deflateRawSync } from 'node:zlib';
-import { openResponse } from '../../src/app/response-open.ts';
 import { answerProblem } from '../../src/copy/tell.ts';
 import { crc32, crcBytes } from '../../src/domain/exchange/crc32.ts';
 import { RESPONSE_DICTIONARY_1 } from '../../src/domain/exchange/dictionary.ts';
@@ -11,6 +10,7 @@ import { responseOf } from '../../src/domain/exchange/tell.ts';
 import { fail } from '../../src/domain/result.ts';
 import { openSealed, type SealPair, sealFor } from '../../src/platform/keys/seal.ts';
 import { ALL, entry, sealPair, teller } from '../drivers/exchange/answers.ts';
+import { openResponse } from '../drivers/exchange/open-response.ts';
 import { hostileJson } from './hostile.ts';
 import type { Random } from './random.ts';
 

@@ -4,7 +4,6 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import { Route, Router } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { Came } from '../../src/app/exchange-contract.ts';
-import { openResponse } from '../../src/app/response-open.ts';
 import { tell } from '../../src/copy/tell.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';
 import type { Person } from '../../src/domain/log/person.ts';
@@ -15,6 +14,7 @@ import { AppProvider } from '../../src/ui/app-context.tsx';
 import { Tell } from '../../src/ui/screens/Tell.tsx';
 import { EVENING, entry, sealPair } from '../drivers/exchange/answers.ts';
 import type { TellingWish } from '../drivers/exchange/memory-telling.ts';
+import { openResponse } from '../drivers/exchange/open-response.ts';
 import { DEMO, type FakeApp, fakeApp } from '../drivers/fake-app.ts';
 
 configure({ asyncUtilTimeout: 30_000 });

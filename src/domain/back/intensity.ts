@@ -1,4 +1,4 @@
-import { ACTIVITIES, type Activity } from '../programme/plan.ts';
+import type { Activity } from '../programme/plan.ts';
 
 /** How hard an activity counts against the guidance. `light` counts for nothing there. */
 export type Intensity = 'light' | 'moderate' | 'vigorous';
@@ -61,7 +61,3 @@ export const ENERGY: Readonly<Record<Activity, Energy>> = {
   'strong run': energy(8.5, '12030', 'running, 5.0-5.2 mph'),
   'fast run': energy(9.3, '12050', 'running, 6-6.3 mph'),
 };
-
-/** Minutes of each activity at their MET, summed. */
-export const metMinutes = (minutes: Readonly<Partial<Record<Activity, number>>>): number =>
-  ACTIVITIES.reduce((sum, activity) => sum + (minutes[activity] ?? 0) * ENERGY[activity].met, 0);

@@ -1,5 +1,3 @@
-import { type Ms, ms } from '../units.ts';
-
 /** Metres in an international mile, by definition. */
 export const MILE_M = 1609.344;
 
@@ -18,6 +16,3 @@ export const kmPerHour = (pace: SecondsPerKm): number => 3600 / pace;
 
 /** Miles in an hour. */
 export const milesPerHour = (pace: SecondsPerKm): number => (3600 / pace) * (1000 / MILE_M);
-
-/** How long a distance takes at a pace. */
-export const timeAt = (pace: SecondsPerKm, metres: number): Ms => ms(pace * metres);

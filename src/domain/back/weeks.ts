@@ -66,27 +66,6 @@ export function byWeek(entries: readonly LogEntry[]): LogByWeek {
   return weeks;
 }
 
-const weekReader = (way: RatingWay) => {
-  const read = planReader();
-  return (monday: Day, entries: readonly LogEntry[]): WeekBack =>
-    weekOf(
-      monday,
-      entries.map((entry) => sessionBack(entry, read(entry.plan), way)),
-    );
-};
-
-/**
- * All weeks of a log in which there was a session, oldest first. The order in which the entries
- * come does not matter, and the sum over all weeks is the sum over all sessions.
- */
-export function weeksBack(
-  entries: readonly LogEntry[],
-  way: RatingWay = 'at-the-end',
-): readonly WeekBack[] {
-  const week = weekReader(way);
-  return [...byWeek(entries)].sort(([a], [b]) => a - b).map(([monday, list]) => week(monday, list));
-}
-
 /**
  * Weeks in a row, oldest first, up to the one that begins on `last`; a week without a session is
  * there as an empty one, because a gap is part of the picture. Only these weeks are read.
@@ -97,8 +76,11 @@ export function weeksUpTo(
   count: number,
   way: RatingWay = 'at-the-end',
 ): readonly WeekBack[] {
-  const week = weekReader(way);
+  const read = planReader();
   return Array.from({ length: count }, (_, n) => last - 7 * (count - 1 - n)).map((monday) =>
-    week(monday, log.get(monday) ?? []),
+    weekOf(
+      monday,
+      (log.get(monday) ?? []).map((entry) => sessionBack(entry, read(entry.plan), way)),
+    ),
   );
 }

@@ -171,11 +171,3 @@ export function createAnswerFinder(): AnswerFinder {
 /** @param isOurs it stood behind the door of answers, where newer kinds may come in time */
 const isAnswer = (code: string, isOurs: boolean): boolean =>
   ANSWER.test(code) || (isOurs && !PROGRAMME.test(code));
-
-/** Every answer in one text, with anything around it, each once. */
-export function* answersIn(text: string): Generator<FoundAnswer> {
-  const finder = createAnswerFinder();
-  yield* finder.push(text);
-  yield* finder.end();
-  yield* finder.finish();
-}

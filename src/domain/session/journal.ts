@@ -1,4 +1,3 @@
-import type { Effect } from './effect.ts';
 import type { SessionEvent } from './event.ts';
 import { readySession, reduce } from './reduce.ts';
 import type { Session } from './session.ts';
@@ -19,7 +18,3 @@ export function replay(events: Iterable<SessionEvent>): Session | undefined {
   }
   return session;
 }
-
-/** The events that a step asks to be written. */
-export const toBeWritten = (effects: readonly Effect[]): SessionEvent[] =>
-  effects.flatMap((effect) => (effect.type === 'journal' ? [effect.event] : []));

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadOf, sessionBack } from '../../../src/domain/back/session.ts';
-import { byWeek, sumOf, weeksBack, weeksUpTo } from '../../../src/domain/back/weeks.ts';
+import { byWeek, sumOf, weeksUpTo } from '../../../src/domain/back/weeks.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ACTIVITIES } from '../../../src/domain/programme/plan.ts';
+import { weeksBack } from '../../drivers/all-weeks.ts';
 import { dayAfter, entryWith, laid } from './entries.ts';
 
 const step = fc

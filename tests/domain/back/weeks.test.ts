@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { loadOf, sessionBack } from '../../../src/domain/back/session.ts';
-import { byWeek, weeksBack, weeksUpTo } from '../../../src/domain/back/weeks.ts';
+import { byWeek, weeksUpTo } from '../../../src/domain/back/weeks.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { isoDate } from '../../../src/domain/programme/calendar.ts';
+import { weeksBack } from '../../drivers/all-weeks.ts';
 import { byHand, entryWith, laid, TURNS, WALKS } from './entries.ts';
 
 const back = (entry: LogEntry) => sessionBack(entry, laid(entry.plan));

@@ -1,17 +1,21 @@
 import { crc32 as crcOf } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  answersIn,
-  createAnswerFinder,
-  type FoundAnswer,
-} from '../../../src/domain/exchange/find-answers.ts';
+import { createAnswerFinder, type FoundAnswer } from '../../../src/domain/exchange/find-answers.ts';
 import { ANSWER, joinLink, partLinks } from '../../../src/domain/exchange/link.ts';
 import { encodeAnswer, encodePacket } from '../../../src/domain/exchange/packet.ts';
 import { randomFrom } from '../../fuzz/random.ts';
 
 const BASE = 'https://club.example/app/';
 const random = randomFrom(20_270_307);
+/** Every answer in one text, with anything around it, each once. */
+function* answersIn(text: string): Generator<FoundAnswer> {
+  const finder = createAnswerFinder();
+  yield* finder.push(text);
+  yield* finder.end();
+  yield* finder.finish();
+}
+
 /** A code as sealed bytes make it: the first byte is that of a point in full (SEC 1, section 2.3.3). */
 const sealed = (length = 300): string => encodeAnswer(Uint8Array.of(4, ...random.bytes(length)));
 const link = (code: string): string => joinLink(BASE, code, ANSWER);

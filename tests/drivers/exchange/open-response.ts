@@ -1,10 +1,10 @@
-import { ownId } from '../domain/exchange/decide.ts';
-import { decodeAnswer } from '../domain/exchange/packet.ts';
-import type { AnswerProblem } from '../domain/exchange/problem.ts';
-import type { Response } from '../domain/exchange/response.ts';
-import { readResponse } from '../domain/exchange/response-bytes.ts';
-import { fail, type Result } from '../domain/result.ts';
-import type { LeaderKeysPort } from './exchange-ports.ts';
+import type { LeaderKeysPort } from '../../../src/app/exchange-ports.ts';
+import { ownId } from '../../../src/domain/exchange/decide.ts';
+import { decodeAnswer } from '../../../src/domain/exchange/packet.ts';
+import type { AnswerProblem } from '../../../src/domain/exchange/problem.ts';
+import type { Response } from '../../../src/domain/exchange/response.ts';
+import { readResponse } from '../../../src/domain/exchange/response-bytes.ts';
+import { fail, type Result } from '../../../src/domain/result.ts';
 
 /**
  * What a participant told, from the code of a link, a symbol or a file. Nothing is stored and
