@@ -7,7 +7,7 @@ import { toWebVtt } from '../domain/exchange/captions.ts';
 import { composeExport } from '../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../domain/track/pack.ts';
 import { ms } from '../domain/units.ts';
-import type { Choice, Exporter, Piece, ProgrammesState } from './contract.ts';
+import type { Choice, Exporter, HeardSession, ProgrammesState } from './contract.ts';
 import type { ExporterNeeds } from './exporter.ts';
 import { draftOf } from './session/draft.ts';
 import { readingLengths } from './session/reading-lengths.ts';
@@ -49,7 +49,7 @@ export function exporterOver({ programmes, settings, pack, share }: ExporterNeed
 const TAIL = ms(500);
 
 /** A session from cue to cue, skipping the quiet. */
-export function hearPiece(piece: Piece, talk: Talk, voice: VoicePack | undefined): Hearing {
+export function hearPiece(piece: HeardSession, talk: Talk, voice: VoicePack | undefined): Hearing {
   const lengths = voice === undefined ? readingLengths : clipLengths(voice.manifest);
   const short = squeeze(cuesOf(piece, talk, lengths));
   const stops = stopsOf(short);
@@ -59,7 +59,12 @@ export function hearPiece(piece: Piece, talk: Talk, voice: VoicePack | undefined
 }
 
 /** The whole session as sound or captions for any player, by the plan that it is run by. */
-function filePiece(piece: Piece, talk: Talk, what: 'mp3' | 'vtt', voice: VoicePack): OutgoingFile {
+function filePiece(
+  piece: HeardSession,
+  talk: Talk,
+  what: 'mp3' | 'vtt',
+  voice: VoicePack,
+): OutgoingFile {
   const cues = cuesOf(piece, talk, clipLengths(voice.manifest));
   // Signs that every file system takes.
   const name = `${piece.fileName.replace(/[^\w-]+/g, '_')}.${what}`;
@@ -69,13 +74,16 @@ function filePiece(piece: Piece, talk: Talk, what: 'mp3' | 'vtt', voice: VoicePa
 }
 
 const cuesOf = (
-  { timeline, reminders, target }: Piece,
+  { timeline, reminders, target }: HeardSession,
   talk: Talk,
   lengths: ClipLengths,
 ): CuePlan => planCues(timeline, { talk, reminders, target, lengths });
 
 /** A session of a programme on this phone; nothing for an unknown one. */
-function pieceOf(choice: Choice, programmes: ProgrammesState['programmes']): Piece | undefined {
+function pieceOf(
+  choice: Choice,
+  programmes: ProgrammesState['programmes'],
+): HeardSession | undefined {
   const draft = draftOf(programmes, choice);
   if (draft === undefined) return undefined;
   const { timeline, reminders, about } = draft;

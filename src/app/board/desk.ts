@@ -29,7 +29,7 @@ export interface BoardNeeds {
 export type Done = Promise<Result<void, BoardProblem>>;
 
 /** What is kept, and the one way to change it: first in the database, then on the screen. */
-export interface Desk {
+export interface BoardDesk {
   readonly memory: Memory;
   now(): number;
   /** The local date, ISO 8601. */
@@ -52,7 +52,7 @@ export interface Desk {
 export function createDesk(
   state: () => StoreApi<BoardState>,
   { ports, clock, settings }: BoardNeeds,
-): Desk {
+): BoardDesk {
   const memory = createMemory();
   const now = (): number => clock.now();
   const today = (): string => localDate(now(), clock.zoneTime(now()).offsetMinutes);
@@ -66,7 +66,7 @@ export function createDesk(
     if ((set.boardsGoOn ?? '') !== next) void change({ boardsGoOn: next });
   }
 
-  const write: Desk['write'] = async (job, of) => {
+  const write: BoardDesk['write'] = async (job, of) => {
     let here: Boards | undefined;
     const done = await ports.boards.change((found) => {
       here = found;

@@ -8,7 +8,7 @@ import { boardTable } from '../../domain/board/table.ts';
 import { isLongEnough } from '../../domain/exchange/passphrase.ts';
 import { fail, ok } from '../../domain/result.ts';
 import type { BoardState } from '../board-contract.ts';
-import type { BoardNeeds, Desk } from './desk.ts';
+import type { BoardDesk, BoardNeeds } from './desk.ts';
 import { writeWithDigests } from './with-digests.ts';
 
 /** What leaves the device, and what comes back from a file. */
@@ -19,7 +19,7 @@ const FILE_MAX_BYTES = 128 * 1024 * 1024;
 
 /** Files of a board: as a table, as data, or locked; the locked ones are read back too. */
 export function createSaving(
-  desk: Desk,
+  desk: BoardDesk,
   { ports, share }: Pick<BoardNeeds, 'ports' | 'share'>,
   state: () => BoardState,
 ): Saving {

@@ -1,11 +1,11 @@
 import { keysOf, takeIn } from '../../domain/board/take.ts';
 import type { Response } from '../../domain/exchange/response.ts';
-import type { Desk } from './desk.ts';
+import type { BoardDesk } from './desk.ts';
 import type { BringInNeeds } from './intake.ts';
 
 /** Takes answers in as one change each time, computed from what lies there. */
 export const takeWith =
-  (desk: Desk, programmes: () => readonly { readonly id: string }[]): BringInNeeds['take'] =>
+  (desk: BoardDesk, programmes: () => readonly { readonly id: string }[]): BringInNeeds['take'] =>
   async (responses: readonly Response[]) => {
     const keys = keysOf(responses);
     const digests = await desk.digestsOf(keys);

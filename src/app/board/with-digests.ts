@@ -1,7 +1,7 @@
 import type { Digests } from '../../domain/board/file-merge.ts';
 import { fail } from '../../domain/result.ts';
 import type { BoardChange, Boards } from '../board-contract.ts';
-import type { Desk, Done } from './desk.ts';
+import type { BoardDesk, Done } from './desk.ts';
 
 /** Another tab may write between two looks; nobody writes that often. */
 const TRIES = 5;
@@ -13,7 +13,7 @@ const TRIES = 5;
  * @param keysOf whose, by what lies there; asked with nothing at first
  */
 export async function writeWithDigests(
-  desk: Pick<Desk, 'digestsOf' | 'write'>,
+  desk: Pick<BoardDesk, 'digestsOf' | 'write'>,
   keysOf: (here: Boards) => readonly string[],
   job: (here: Boards, digests: Digests) => BoardChange,
 ): Done {

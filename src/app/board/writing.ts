@@ -13,7 +13,7 @@ import {
 } from '../../domain/board/written.ts';
 import { fail, ok } from '../../domain/result.ts';
 import type { BoardState } from '../board-contract.ts';
-import type { Desk, Done } from './desk.ts';
+import type { BoardDesk, Done } from './desk.ts';
 import { writeWithDigests } from './with-digests.ts';
 
 /** What a leader may write and take out. */
@@ -27,7 +27,7 @@ const toldId = (heard: Heard): string | undefined =>
   isByHand(heard) ? heard.known?.same : heard.person;
 
 /** Writes what a leader says of people, each as one change of what lies there. */
-export function createWriting(desk: Desk, newId: () => string): Writing {
+export function createWriting(desk: BoardDesk, newId: () => string): Writing {
   const { now } = desk;
 
   /** Changes one person's words, where they are there. */

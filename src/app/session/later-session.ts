@@ -2,21 +2,21 @@ import { createStore } from 'zustand/vanilla';
 import type { SessionStore } from '../contract.ts';
 import type { Ports } from '../ports.ts';
 import { IDLE_VIEW } from './idle-view.ts';
-import type { Around, SessionPart } from './session-store.ts';
+import type { SessionNeeds, SessionPart } from './session-store.ts';
 
 /**
  * The session's store from the first moment on. The machinery behind it (cues, track, player) is
  * a third of the app and nobody's first sight, so it comes in a piece of its own, asked for at
  * once. What needs a tap (`start`) is only offered when that piece has made a session ready.
  */
-export function createLaterSession(ports: Ports, around: Around): SessionPart {
+export function createLaterSession(ports: Ports, needs: SessionNeeds): SessionPart {
   let asked: Promise<SessionPart> | undefined;
 
   /** A failed try (no signal on a first visit) does not spoil the next one. */
   const machinery = (): Promise<SessionPart> => {
     asked ??= Promise.all([import('./session-store.ts'), ports.player()]).then(
       ([{ createSession }, player]) => {
-        const part = createSession({ ...ports, ...player }, around);
+        const part = createSession({ ...ports, ...player }, needs);
         store.setState(part.store.getState(), true);
         part.store.subscribe((state) => store.setState(state, true));
         return part;

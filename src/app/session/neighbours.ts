@@ -1,5 +1,5 @@
 import type { Clock } from '../ports.ts';
-import type { Keeper } from './keeper.ts';
+import type { JournalKeeper } from './journal-keeper.ts';
 
 /** Whether another tab runs a session, looked at when asked and, while one does, again and again. */
 export interface Neighbours {
@@ -13,7 +13,7 @@ const LOOK_EVERY_MS = 5000;
 
 interface Needs {
   readonly clock: Clock;
-  readonly keeper: Keeper;
+  readonly keeper: JournalKeeper;
   /** A session runs here: then there is no other. */
   runsHere(): boolean;
   changed(): void;

@@ -3,7 +3,7 @@ import { fail, ok } from '../../domain/result.ts';
 import type { SessionEvent } from '../../domain/session/event.ts';
 import type { Clock, Store } from '../ports.ts';
 import { createQueue, type Queue, type Write } from '../queue.ts';
-import type { Keeper } from './keeper.ts';
+import type { JournalKeeper } from './journal-keeper.ts';
 
 /** Writes the sessions of this tab: each in a queue of its own, so that none waits for another. */
 export interface Recorder {
@@ -21,7 +21,7 @@ export interface Recorder {
 interface Needs {
   readonly clock: Clock;
   readonly db: Store;
-  readonly keeper: Keeper;
+  readonly keeper: JournalKeeper;
   /** Whether something waits that could not be written. */
   tell(unsaved: boolean): void;
   /** Another tab writes this session now. */

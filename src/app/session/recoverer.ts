@@ -6,7 +6,7 @@ import { isWaiting, type Session } from '../../domain/session/session.ts';
 import type { Unfinished } from '../contract.ts';
 import type { Clock, StoredJournal } from '../ports.ts';
 import { choiceOf } from './draft.ts';
-import type { Keeper } from './keeper.ts';
+import type { JournalKeeper } from './journal-keeper.ts';
 
 /** What is done about sessions that were cut off. */
 export interface Recoverer {
@@ -22,7 +22,7 @@ export interface Recoverer {
 
 interface Needs {
   readonly clock: Clock;
-  readonly keeper: Keeper;
+  readonly keeper: JournalKeeper;
   /** Its entry is in the log already. */
   isLogged(session: string): boolean;
   /** Shows the entry and writes it. */
@@ -74,7 +74,10 @@ export function createRecoverer(needs: Needs): Recoverer {
 }
 
 /** Journals of sessions that no living tab runs, read back. */
-async function readable(journals: readonly StoredJournal[], keeper: Keeper): Promise<Session[]> {
+async function readable(
+  journals: readonly StoredJournal[],
+  keeper: JournalKeeper,
+): Promise<Session[]> {
   const sessions: Session[] = [];
   for (const { session: id, events } of journals) {
     if (await keeper.isElsewhere(id)) continue;

@@ -26,7 +26,7 @@ import { type Captions, captionsOf } from './captions.ts';
 import { readingLengths } from './reading-lengths.ts';
 
 /** What is to be heard or seen. */
-export interface Wanted {
+export interface ScoreWish {
   readonly purpose: Purpose;
   readonly medium: Medium;
   readonly timeline: Timeline;
@@ -48,9 +48,9 @@ export interface Prepared {
 }
 
 /** Makes a session ready. Pure: the same wish and the same pack give the same track. */
-export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepared {
-  const { timeline, medium } = wanted;
-  const plan = trackPlan(wanted, pack);
+export function prepareScore(wish: ScoreWish, pack: VoicePack | undefined): Prepared {
+  const { timeline, medium } = wish;
+  const plan = trackPlan(wish, pack);
   if (medium === 'sound' && pack !== undefined) {
     const { bytes, layout } = composeTrack(plan, pack);
     return { score: { timeline, layout }, captions: captionsOf(plan, layout), bytes };
@@ -59,15 +59,15 @@ export function prepareScore(wanted: Wanted, pack: VoicePack | undefined): Prepa
   return { score: { timeline, layout }, captions: captionsOf(plan, layout) };
 }
 
-function trackPlan(wanted: Wanted, pack: VoicePack | undefined): TrackPlan {
+function trackPlan(wish: ScoreWish, pack: VoicePack | undefined): TrackPlan {
   const lengths = pack === undefined ? readingLengths : clipLengths(pack.manifest);
-  const { timeline, purpose, ahead, lead } = wanted;
-  const options = { ...wanted, lengths };
+  const { timeline, purpose, ahead, lead } = wish;
+  const options = { ...wish, lengths };
   const check = purpose === 'pocket-check';
   const leadIn = ahead === undefined ? {} : { leadIn: planWaiting(ahead, lengths) };
   if (lead !== undefined) {
     const lanes = { holding: planHolding(lengths), oneMore: planOneMore(lengths) };
-    return { ...leadIn, cues: planLeadCues(lead, { lengths, talk: wanted.talk }), lanes };
+    return { ...leadIn, cues: planLeadCues(lead, { lengths, talk: wish.talk }), lanes };
   }
   return {
     ...leadIn,

@@ -17,7 +17,7 @@ import type { PackHolder } from '../pack.ts';
 import type { PlayerPorts, Ports, StoredJournal } from '../ports.ts';
 import { stamp } from './draft.ts';
 import { IDLE_VIEW } from './idle-view.ts';
-import { createKeeper } from './keeper.ts';
+import { createJournalKeeper } from './journal-keeper.ts';
 import { placeToLeadFrom, sessionFrom } from './lead-from.ts';
 import { createLeadKeeper } from './lead-keeper.ts';
 import { createNeighbours } from './neighbours.ts';
@@ -33,7 +33,7 @@ import { createWake } from './wake.ts';
 import { wishesOf } from './wishes-of.ts';
 
 /** What the session needs of its neighbours. */
-export interface Around {
+export interface SessionNeeds {
   readonly programmes: StoreApi<ProgrammesState>;
   readonly settings: StoreApi<SettingsState>;
   readonly pack: PackHolder;
@@ -48,13 +48,13 @@ export interface SessionPart {
 }
 
 /** The one session of this tab: prepared, run, recovered, and told to the screens. */
-export function createSession(ports: Ports & PlayerPorts, around: Around): SessionPart {
+export function createSession(ports: Ports & PlayerPorts, needs: SessionNeeds): SessionPart {
   const { clock, store: db, device, updates } = ports;
   let unsaved = false;
   let awake = false;
 
   // One that is over only waits to be written; whether another tab has it, the writing will tell.
-  const keeper = createKeeper(ports, ports.newId(), () => {
+  const keeper = createJournalKeeper(ports, ports.newId(), () => {
     if (underWay()) leave();
   });
   const recorder = createRecorder({
@@ -68,8 +68,8 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     refused: leave,
   });
   const wake = createWake(device, underWay);
-  const pocket = createPocketWatcher(clock, ports, around.settings);
-  const sampler = createSampler(ports.sound, around.pack);
+  const pocket = createPocketWatcher(clock, ports, needs.settings);
+  const sampler = createSampler(ports.sound, needs.pack);
   const leading = createLeadKeeper(ports.leadNote, led, (ledBefore) =>
     store.setState({ ledBefore } as Partial<SessionStore>),
   );
@@ -81,7 +81,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
     },
     stayAwake: wake.see,
     boundary(change) {
-      if (around.settings.getState().settings.vibration) device.vibrate(change);
+      if (needs.settings.getState().settings.vibration) device.vibrate(change);
     },
     ended,
     left,
@@ -92,7 +92,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   });
   const preparer = createPreparer({
     clock,
-    ...around,
+    ...needs,
     player,
     transportOf: (medium) => (medium === 'sound' ? ports.sound : ports.screen),
     clear() {
@@ -118,7 +118,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   const recoverer = createRecoverer({
     clock,
     keeper,
-    isLogged: (session) => around.log.getState().entries.some(({ id }) => id === session),
+    isLogged: (session) => needs.log.getState().entries.some(({ id }) => id === session),
     log,
     forget: recorder.forget,
     tell: (unfinished) => store.setState({ unfinished } as Partial<SessionStore>),
@@ -140,18 +140,18 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
 
   function currentView(): SessionView {
     const { wanted, prepared } = preparer;
-    const around = { unsaved, awake, busyElsewhere: neighbours.busy };
+    const anyway = { unsaved, awake, busyElsewhere: neighbours.busy };
     const { session } = player;
     if (session !== undefined && prepared !== undefined) {
       const at = { now: clock.now(), track: player.track(), captions: prepared.captions };
-      return viewOf(session, { ...around, ...at, choice: wanted?.choice, lead: led() });
+      return viewOf(session, { ...anyway, ...at, choice: wanted?.choice, lead: led() });
     }
-    if (wanted === undefined) return { ...IDLE_VIEW, ...around };
+    if (wanted === undefined) return { ...IDLE_VIEW, ...anyway };
     const { purpose, medium, choice } = wanted;
     const lead = led();
     return {
       ...IDLE_VIEW,
-      ...around,
+      ...anyway,
       state: 'composing',
       purpose,
       medium,
@@ -242,7 +242,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   }
 
   function log(entry: LogEntry): void {
-    showEntries(around.log, [entry]);
+    showEntries(needs.log, [entry]);
     recorder.close(entry);
   }
 
@@ -250,7 +250,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
   async function freed(): Promise<void> {
     const all = await db.load();
     if (!all.ok) return;
-    showStoredEntries(around.log, all.value.log);
+    showStoredEntries(needs.log, all.value.log);
     await recoverer.look(all.value.journals);
   }
 
@@ -263,7 +263,7 @@ export function createSession(ports: Ports & PlayerPorts, around: Around): Sessi
       return;
     }
     // No waiting where nothing is waited for: the sound is to begin inside the tap.
-    const coming = session.medium === 'sound' ? around.pack.settled() : undefined;
+    const coming = session.medium === 'sound' ? needs.pack.settled() : undefined;
     if (coming !== undefined) await coming;
     if (underWay() || recoverer.found() !== session) return;
     recoverer.taken();

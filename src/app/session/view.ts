@@ -10,7 +10,7 @@ import { type Captions, heardAt } from './captions.ts';
 import { NOTHING_OFFERED } from './idle-view.ts';
 
 /** What the view needs besides the session's state. */
-export interface Around {
+export interface ViewNeeds {
   readonly now: number;
   /** Where the track is, holding lane included. */
   readonly track: Ms;
@@ -23,17 +23,17 @@ export interface Around {
 }
 
 /** Everything that a screen shows of a session at one moment. Pure. */
-export function viewOf(session: Session, around: Around): SessionView {
+export function viewOf(session: Session, needs: ViewNeeds): SessionView {
   const { about, score } = session;
-  const { cue, caption } = heardAt(around.captions, around.track);
+  const { cue, caption } = heardAt(needs.captions, needs.track);
   const at = segmentOf(session);
   const { gap } = session;
   return {
     state: session.name,
     medium: session.medium,
     purpose: about.purpose,
-    ...(around.choice && { choice: around.choice }),
-    ...(around.lead && { lead: around.lead }),
+    ...(needs.choice && { choice: needs.choice }),
+    ...(needs.lead && { lead: needs.lead }),
     programmeTitle: about.programme.title,
     groupName: about.group.name,
     planText: about.plan,
@@ -46,13 +46,13 @@ export function viewOf(session: Session, around: Around): SessionView {
     ...(at.next && { next: at.next }),
     caption: session.name === 'ready' ? '' : caption,
     ...(cue && session.name !== 'ready' && { cue }),
-    offers: offersOf(session, around.now),
-    ...(isWaiting(session) && { wait: waitOf(session, around) }),
+    offers: offersOf(session, needs.now),
+    ...(isWaiting(session) && { wait: waitOf(session, needs) }),
     ...(gap && { gap }),
     wrong: session.wrong,
-    unsaved: around.unsaved,
-    busyElsewhere: around.busyElsewhere,
-    awake: around.awake,
+    unsaved: needs.unsaved,
+    busyElsewhere: needs.busyElsewhere,
+    awake: needs.awake,
   };
 }
 
@@ -78,7 +78,7 @@ function segmentOf(session: Session): { segment: Segment; left: Ms; next?: Segme
 }
 
 /** While it is heard, the sound's place is the clock; in silence there is only the wall clock. */
-function waitOf(session: Session, { now, track }: Around): NonNullable<SessionView['wait']> {
+function waitOf(session: Session, { now, track }: ViewNeeds): NonNullable<SessionView['wait']> {
   const { startedAt } = session.about;
   const left = session.name === 'waiting' ? -track : startedAt - now;
   return { startsAt: startedAt, left: ms(Math.max(0, left)) };

@@ -5,7 +5,7 @@ import type { Sheet } from '../../domain/workshop/sheet.ts';
 import type { SheetStore, StoredSheet } from '../exchange-ports.ts';
 import type { Clock, StoreProblem } from '../ports.ts';
 import type { ShelfItem } from '../workshop-contract.ts';
-import { createKeeper } from './keeper.ts';
+import { createSheetKeeper } from './sheet-keeper.ts';
 
 /** What writing needs of the app and of the world. */
 export interface WorkshopNeeds {
@@ -52,7 +52,7 @@ export function createShelf({ store, clock, newId }: WorkshopNeeds, hears: Hears
   const sheets = new Map<string, StoredSheet>();
   const troubles = new Map<string, StoreProblem>();
 
-  const keeper = createKeeper(store, clock, {
+  const keeper = createSheetKeeper(store, clock, {
     told(key, problem) {
       if (problem === undefined) troubles.delete(key);
       else troubles.set(key, problem);

@@ -3,7 +3,7 @@ import { encodingOf } from '../../domain/exchange/file-kind.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
 
 /** What a source holds, some at a time. Each text ends with `end`. */
-export type Piece =
+export type TextPiece =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'end' }
   | { readonly kind: 'left'; readonly why: LeftWhy; readonly count: number }
@@ -29,4 +29,4 @@ export function createDecoding(first: Uint8Array): TextDecoder {
 }
 
 /** Something of a source that is not read, and why. */
-export const left = (why: LeftWhy, count = 1): Piece => ({ kind: 'left', why, count });
+export const left = (why: LeftWhy, count = 1): TextPiece => ({ kind: 'left', why, count });

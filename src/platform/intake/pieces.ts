@@ -1,6 +1,6 @@
 import type { IntakeSource } from '../../app/intake-contract.ts';
 import { isTextFile, isZipFile } from '../../domain/exchange/file-kind.ts';
-import { bytesOf, createDecoding, left, type Piece } from './piece.ts';
+import { bytesOf, createDecoding, left, type TextPiece } from './piece.ts';
 import { piecesOfZip } from './zip-pieces.ts';
 
 /** Longest text that is looked through: a group's chat of years has a few megabytes. */
@@ -14,7 +14,7 @@ const FIRST_BYTES = 4096;
 export const sizeOf = ({ content }: IntakeSource): number =>
   typeof content === 'string' ? content.length : content.size;
 
-function* piecesOfText(text: string): Generator<Piece> {
+function* piecesOfText(text: string): Generator<TextPiece> {
   if (text.length > TEXT_MAX) return yield left('too-large');
   for (let from = 0; from < text.length; from += STEP) {
     const piece = text.slice(from, from + STEP);
@@ -24,7 +24,7 @@ function* piecesOfText(text: string): Generator<Piece> {
   yield { kind: 'end' };
 }
 
-async function* piecesOfFile(file: Blob): AsyncGenerator<Piece> {
+async function* piecesOfFile(file: Blob): AsyncGenerator<TextPiece> {
   const first = await bytesOf(file, 0, FIRST_BYTES);
   if (!first.ok || file.size === 0) return yield left('file');
   if (isZipFile(first.value)) return yield* piecesOfZip(file);
@@ -44,7 +44,7 @@ async function* piecesOfFile(file: Blob): AsyncGenerator<Piece> {
 }
 
 /** All that a source holds, whatever it is; nothing of it is kept here. */
-export async function* piecesOf({ content }: IntakeSource): AsyncGenerator<Piece> {
+export async function* piecesOf({ content }: IntakeSource): AsyncGenerator<TextPiece> {
   if (typeof content === 'string') yield* piecesOfText(content);
   else yield* piecesOfFile(content);
 }

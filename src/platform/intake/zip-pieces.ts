@@ -9,7 +9,7 @@ import {
   type ZipEntry,
 } from '../../domain/exchange/zip.ts';
 import { fail, ok, type Result } from '../../domain/result.ts';
-import { bytesOf, createDecoding, left, type Piece } from './piece.ts';
+import { bytesOf, createDecoding, left, type TextPiece } from './piece.ts';
 
 /** Read of a file in an archive at a time. */
 const STEP = 256 * 1024;
@@ -51,7 +51,7 @@ async function* piecesOfEntry(
   file: Blob,
   entry: ZipEntry & { readonly how: 'stored' | 'deflated' },
   allowance: Allowance,
-): AsyncGenerator<Piece> {
+): AsyncGenerator<TextPiece> {
   const place = await placeOf(file, entry);
   if (!place.ok) return yield left(place.error);
   const [begin, end] = place.value;
@@ -78,7 +78,7 @@ async function* piecesOfEntry(
 }
 
 /** The texts in an archive, one after another; what is not opened is counted. */
-export async function* piecesOfZip(file: Blob): AsyncGenerator<Piece> {
+export async function* piecesOfZip(file: Blob): AsyncGenerator<TextPiece> {
   const found = await entriesOf(file);
   if (!found.ok) return yield left(found.error);
   const allowance = { bytes: ZIP_LIMITS.inflatedBytes };

@@ -2,7 +2,7 @@ import { BEAT_EVERY_MS, mayTake } from '../../domain/session/lease.ts';
 import type { Clock, Presence, Store } from '../ports.ts';
 
 /** Sees to it that one tab at a time runs a session. */
-export interface Keeper {
+export interface JournalKeeper {
   /** The tab's own id, under which it writes. */
   readonly tab: string;
   /** Takes a session for this tab. False when another tab that lives has one. */
@@ -16,11 +16,11 @@ export interface Keeper {
 /**
  * @param lost another tab took the session while this one gave no sign of life
  */
-export function createKeeper(
+export function createJournalKeeper(
   { clock, store, presence }: { clock: Clock; store: Store; presence: Presence },
   tab: string,
   lost: () => void,
-): Keeper {
+): JournalKeeper {
   let kept: { readonly session: string; readonly stop: () => void } | undefined;
 
   const lease = (session: string) => ({ session, tab, beatAt: clock.now() });

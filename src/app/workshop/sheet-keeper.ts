@@ -11,7 +11,7 @@ interface Wish {
 }
 
 /** Keeps the newest state of each sheet. */
-export interface Keeper {
+export interface SheetKeeper {
   /** Keeps this state of the sheet, as soon as what is being written has been written. */
   put(sheet: StoredSheet): void;
   remove(key: string): void;
@@ -34,11 +34,11 @@ interface Hears {
  * Writes sheets one after another, each at once, of each its newest state only. What could not be
  * written waits for the next change or a few seconds, and nothing else waits for it.
  */
-export function createKeeper(
+export function createSheetKeeper(
   store: SheetStore,
   clock: Pick<Clock, 'later'>,
   { told, taken }: Hears,
-): Keeper {
+): SheetKeeper {
   const wanted = new Map<string, Wish>();
   const marks = new Map<string, string>();
   let running: Promise<void> | undefined;
