@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allFiles, bytesOf, compressed, firstLoad } from '../drivers/built.ts';
+import { allFiles, bytesOf, compressed, firstLoad, laterLoad } from '../drivers/built.ts';
 
 describe('size budgets', () => {
   it('OFF-1 the first load is at most 110 kB of compressed script, style and page', () => {
@@ -8,6 +8,15 @@ describe('size budgets', () => {
     expect(parts.some(({ file }) => file.endsWith('.js'))).toBe(true);
     expect(parts.some(({ file }) => file.endsWith('.css'))).toBe(true);
     expect(parts.reduce((sum, { bytes }) => sum + bytes, 0)).toBeLessThanOrEqual(110_000);
+  });
+
+  it('OFF-11 no part that comes later is larger than 50 kB compressed, and all of them 400 kB', () => {
+    const parts = laterLoad().map((file) => ({ file, bytes: compressed(file) }));
+    expect(parts.length).toBeGreaterThan(20);
+    expect(parts.filter(({ bytes }) => bytes > 50_000)).toEqual([]);
+    const sum = parts.reduce((all, { bytes }) => all + bytes, 0);
+    console.log(`later: ${parts.length} parts, ${sum} bytes`);
+    expect(sum).toBeLessThanOrEqual(400_000);
   });
 
   it('OFF-2 the voice pack is at most 1 MB, manifest included', () => {

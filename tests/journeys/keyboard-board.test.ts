@@ -1,12 +1,14 @@
 import { expect } from 'vitest';
-import { boardPage } from '../../src/copy/board-page.ts';
+import { attendance } from '../../src/copy/attendance.ts';
+import { boardPage, personPage } from '../../src/copy/board-page.ts';
+import { keep } from '../../src/copy/keep.ts';
 import { nextPage } from '../../src/copy/next-page.ts';
 import { wordsPage } from '../../src/copy/words-page.ts';
 import { TWELVE } from '../drivers/board/club.ts';
 import { storeClub } from '../drivers/browser/club.ts';
 import { arrived, focusedText } from '../drivers/browser/focus.ts';
 import { journey } from '../drivers/browser/journey.ts';
-import { press, tabTo } from '../drivers/browser/keys.ts';
+import { press, tabTo, typeInto } from '../drivers/browser/keys.ts';
 import { go, visit } from '../drivers/browser/visit.ts';
 
 const MEMBERS = 6;
@@ -50,3 +52,37 @@ journey('REAL-46 by keyboard over the board, who needs a word and next week', as
   // All the way round the page: each place is looked at, and none is hidden.
   await tabTo(page, /^← /);
 });
+
+journey(
+  'REAL-46 by keyboard a list of who came is ticked, and somebody is forgotten',
+  async (j) => {
+    const { page } = j;
+    await visit(page, j.site);
+    await storeClub(page, MEMBERS);
+    await page.clock.setFixedTime(TODAY);
+    await page.reload();
+    await go(page, `/board/${TWELVE.id}`);
+    await press(page, boardPage.list);
+    await arrived(page, attendance.title);
+    await tabTo(page, 'Member 0');
+    await page.keyboard.press('Space');
+    await page.getByText(attendance.there(1)).waitFor();
+    expect(await page.getByLabel('Member 0').isChecked()).toBe(true);
+    await press(page, attendance.add);
+    await typeInto(page, attendance.name, 'Ebba');
+    await press(page, attendance.addYes);
+    await page.getByText(attendance.there(2)).waitFor();
+    await press(page, attendance.addDone);
+    await expect.poll(() => focusedText(page)).toBe(attendance.add);
+    await press(page, /^← /);
+    await arrived(page, TWELVE.title);
+
+    await press(page, boardPage.keep);
+    await arrived(page, keep.title);
+    await press(page, personPage.forgetGo('Ebba'));
+    await press(page, personPage.forgetYes);
+    await page.getByText(keep.forgotten('Ebba')).waitFor();
+    await expect.poll(() => focusedText(page)).not.toBe('(lost)');
+    await tabTo(page, /^← /);
+  },
+);

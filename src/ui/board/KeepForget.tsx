@@ -3,6 +3,7 @@ import { calledOf } from '../../copy/board.ts';
 import { personPage } from '../../copy/board-page.ts';
 import { keep as words } from '../../copy/keep.ts';
 import type { BoardInput } from '../../domain/board/board.ts';
+import { KeptFocus } from '../parts/KeptFocus.tsx';
 import { LineField } from '../workshop/fields.tsx';
 import { useBoardStore } from './board-context.tsx';
 import { ForgetQuestion } from './ForgetQuestion.tsx';
@@ -36,7 +37,7 @@ export function KeepForget({ input }: { input: BoardInput }) {
       {input.heard.length === 0 ? (
         <p className="soft">{words.nobody}</p>
       ) : (
-        <>
+        <KeptFocus>
           <LineField name={words.search} value={search} onChange={setSearch} />
           <ul className="keep-people">
             {found.slice(0, SHOWN).map(({ who, group }) => (
@@ -54,7 +55,7 @@ export function KeepForget({ input }: { input: BoardInput }) {
             {found.length === 0 && words.noneFound}
             {found.length > SHOWN && words.more(found.length - SHOWN)}
           </p>
-        </>
+        </KeptFocus>
       )}
       {asked !== undefined && (
         <ForgetQuestion
