@@ -1,7 +1,7 @@
 import type { App } from './contract.ts';
 import { createPublished, createReceived, showCame } from './exchange-stores.ts';
 import { createExporter } from './exporter.ts';
-import { createFollowing, showFollowing } from './following.ts';
+import { createFollowing } from './following.ts';
 import type { LaterParts } from './later-parts.ts';
 import { createLog, showStoredEntries } from './log.ts';
 import { once } from './once.ts';
@@ -41,7 +41,7 @@ export function createApp(ports: Ports): RunningApp {
       programmes,
       settings,
       log,
-      following,
+      following: following.store,
       received,
     }),
   );
@@ -63,7 +63,7 @@ export function createApp(ports: Ports): RunningApp {
     settings.show(value.settings);
     // What others told goes in its time, also where nobody looks at it again.
     if (Date.parse(value.settings.boardsGoOn ?? '') <= clock.now()) part('letGo')().catch(() => {});
-    showFollowing(following, value.following);
+    following.show(value.following);
     await showFirst(value);
     showStoredEntries(log, value.log);
     log.setState({ ready: true });
@@ -76,7 +76,7 @@ export function createApp(ports: Ports): RunningApp {
     log.setState({ unread: true });
     await showFirst({ programmes: [], choices: {} });
     log.setState({ ready: true });
-    following.setState({ ready: true });
+    following.store.setState({ ready: true });
   }
 
   /** The voice is fetched and checked behind the first screen, not before it. */
@@ -89,7 +89,7 @@ export function createApp(ports: Ports): RunningApp {
     pack: pack.store,
     session: session.store,
     log,
-    following,
+    following: following.store,
     device: ports.device.state,
     updates: ports.updates.store,
     received,
