@@ -7,7 +7,10 @@ export default defineConfig({
     include: [`tests/domain/${env.MUTATED ?? '**'}/*.test.ts`],
     // One of its tests reads the rules as text, and a changed rule is written otherwise.
     exclude: ['tests/domain/advice/laws.test.ts'],
+    setupFiles: ['.ci/mutation-setup.ts'],
     environment: 'node',
+    // What changes is asked for while it runs, so nothing need be loaded anew.
+    isolate: false,
     testTimeout: 60_000,
   },
 });

@@ -4,7 +4,9 @@
  *
  *   npm run mutation                    the folders of LED
  *   npm run mutation -- timeline cues   only these
+ *   npm run mutation -- exchange 1/8 7  every line with the chance of one in eight, by the seed 7
  */
+import { readdirSync, readFileSync } from 'node:fs';
 import process from 'node:process';
 import { setUp } from './setup.mjs';
 
@@ -14,9 +16,33 @@ const LED = ['timeline', 'cues', 'track', 'session', 'exchange'];
 setUp();
 const { Stryker } = await import('@stryker-mutator/core');
 const asked = process.argv.slice(2);
-for (const folder of asked.length > 0 ? asked : LED) {
+const folders = asked.filter((each) => /^[a-z]/.test(each));
+const [, of = 1] = asked.find((each) => /^1\/\d+$/.test(each))?.split('/') ?? [];
+const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
+
+for (const folder of folders.length > 0 ? folders : LED) {
   // Read by `mutation-tests.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
-  const configFile = '.ci/stryker.config.mjs';
-  await new Stryker({ configFile, mutate: [`src/domain/${folder}/**/*.ts`] }).runMutationTest();
+  const mutate = Number(of) === 1 ? [`src/domain/${folder}/**/*.ts`] : someLines(folder);
+  if (mutate.length === 0) throw new Error(`no line of ${folder} was drawn`);
+  await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate }).runMutationTest();
+}
+
+/** Lines drawn at random, as ranges. A change that goes over several lines is not among them. */
+function someLines(folder) {
+  let state = seed;
+  // Numerical Recipes, second edition, 7.1: a quick generator is enough to draw lines.
+  const draw = () => {
+    state = (state * 1664525 + 1013904223) % 2 ** 32;
+    return state / 2 ** 32;
+  };
+  return readdirSync(`src/domain/${folder}`, { recursive: true })
+    .filter((name) => name.endsWith('.ts') && !name.endsWith('.d.ts'))
+    .map((name) => `src/domain/${folder}/${name}`)
+    .sort()
+    .flatMap((file) =>
+      readFileSync(file, 'utf8')
+        .split('\n')
+        .flatMap((_, n) => (draw() < 1 / Number(of) ? [`${file}:${n + 1}-${n + 1}`] : [])),
+    );
 }

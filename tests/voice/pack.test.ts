@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { pauseBetween } from '../../src/domain/cues/phrases.ts';
 import { CLIPS } from '../../src/domain/cues/vocabulary.ts';
-import { audibleFrames } from '../../src/domain/track/placement.ts';
+import { audibleFrames } from '../drivers/sound/audible.ts';
 import { clipsAlone } from '../drivers/sound/clip-sounds.ts';
 import { decodeFfmpeg, decodeMpg123, decodeMpg123Binary, RATE } from '../drivers/sound/decode.ts';
 import { levelDb, soundIn } from '../drivers/sound/level.ts';

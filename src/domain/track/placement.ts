@@ -12,19 +12,9 @@ export interface Placement {
   readonly frames: number;
 }
 
-/**
- * A decoder's output at one moment is made from the frame of that moment, from the one before
- * (half of every transform overlaps into the next: ISO/IEC 11172-3, 2.4.3.4), and from what was
- * in the synthesis filter, 512 samples long: 21.3 ms at 24 kHz.
- */
-const FILTER_MS = 21.34;
-
-/** Frames of a clip, counted from its own first, without which its sound would be clipped. */
-export function audibleFrames(clip: ClipEntry): { readonly first: number; readonly end: number } {
-  const first = Math.floor((clip.onsetMs - FILTER_MS) / FRAME_MS) - 1;
-  const end = Math.ceil((clip.onsetMs + clip.lengthMs) / FRAME_MS);
-  return { first: Math.max(0, first), end: Math.min(clip.frames, end) };
-}
+/** The frame of a clip, counted from its own first, after which nothing of it is heard. */
+const audibleEnd = (clip: ClipEntry): number =>
+  Math.min(clip.frames, Math.ceil((clip.onsetMs + clip.lengthMs) / FRAME_MS));
 
 /** The frame of the track at which a clip begins, so that its first sound is nearest to `at`. */
 export const startFrame = (clip: ClipEntry, at: Ms): number =>
@@ -62,7 +52,7 @@ export function placements(
       const from = entry.firstFrame + first - start;
       placed.push({ to: shift + first, from, frames: end - first });
     }
-    free = Math.max(free, Math.min(frames, start + audibleFrames(entry).end));
+    free = Math.max(free, Math.min(frames, start + audibleEnd(entry)));
   }
   return placed;
 }

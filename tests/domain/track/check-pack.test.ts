@@ -12,6 +12,15 @@ const make = () => {
   return { manifest: JSON.parse(JSON.stringify(manifest)), audio };
 };
 
+const clipWith = (change: object) => ({
+  firstFrame: 0,
+  frames: 10,
+  onsetMs: 96,
+  lengthMs: 120,
+  text: '',
+  ...change,
+});
+
 describe('a voice pack before it is used', () => {
   test('TRACK-11 a right one is handed on', () => {
     const { manifest, audio } = make();
@@ -31,7 +40,21 @@ describe('a voice pack before it is used', () => {
       'quiet.frames',
     ],
     ['a quiet loop past the end', { quiet: { firstFrame: 100, frames: 97 } }, 'quiet.frames'],
+    [
+      'a quiet loop from before the start',
+      { quiet: { firstFrame: -1, frames: 97 } },
+      'quiet.firstFrame',
+    ],
     ['no clips', { clips: [] }, 'clips'],
+    ['clips in words', { clips: 'clip.1' }, 'clips'],
+    ['a clip that is none', { clips: { a: null } }, 'clips.a'],
+    [
+      'a clip from before the start',
+      { clips: { a: clipWith({ firstFrame: -1 }) } },
+      'clips.a.firstFrame',
+    ],
+    ['a clip that is never heard', { clips: { a: clipWith({ lengthMs: 0 }) } }, 'clips.a.lengthMs'],
+    ['a clip without words', { clips: { a: clipWith({ text: undefined }) } }, 'clips.a.text'],
     ['a clip without onset', { clips: { a: { firstFrame: 0, frames: 1 } } }, 'clips.a.onsetMs'],
     [
       'a clip with half a frame',
@@ -71,6 +94,18 @@ describe('a voice pack before it is used', () => {
       const error = { code: 'entry-outside', clip: 'clip.2' };
       expect(checkPack(manifest, audio)).toEqual({ ok: false, error });
     }
+  });
+
+  test('TRACK-11 a clip and a loop may reach to the very end of the audio, and no farther', () => {
+    const { manifest, audio } = make();
+    // Forty frames of 24 ms from the clip's first, and one that the filter holds back.
+    manifest.clips['clip.2'].lengthMs = 41 * 24 - 96;
+    expect(checkPack(manifest, audio).ok).toBe(true);
+    manifest.clips['clip.2'].lengthMs += 1;
+    expect(checkPack(manifest, audio).ok).toBe(false);
+    const { manifest: other } = make();
+    other.quiet = { firstFrame: other.frames - 97, frames: 97 };
+    expect(checkPack(other, audio).ok).toBe(true);
   });
 
   test('TRACK-11 a clip that may be asked for and is not there is told', () => {

@@ -9,10 +9,11 @@ import {
 } from '../../../src/domain/track/frame.ts';
 import { readInfoFrame } from '../../../src/domain/track/info-frame.ts';
 import { GUARD } from '../../../src/domain/track/layout.ts';
-import type { ClipEntry, VoicePack } from '../../../src/domain/track/pack.ts';
+import { clipLengths, type VoicePack } from '../../../src/domain/track/pack.ts';
 import { clipsOf, placements } from '../../../src/domain/track/placement.ts';
-import { FRAME_MS, frameOf } from '../../../src/domain/units.ts';
-import { type Mark, marksOf, quietAt } from '../../drivers/sound/synthetic-pack.ts';
+import { FRAME_MS, frameOf, ms } from '../../../src/domain/units.ts';
+import { audibleFrames } from '../../drivers/sound/audible.ts';
+import { type Mark, marksOf, quietAt, syntheticPack } from '../../drivers/sound/synthetic-pack.ts';
 import { forEveryTrack } from './arbitraries.ts';
 
 /** The shortest pause at which the frames of two sounds never meet: filter, overlap, rounding. */
@@ -44,6 +45,32 @@ describe('a composed track, frame by frame', () => {
     forEveryTrack(APART, 60, (pack, plan) => {
       const { bytes } = composeTrack(plan, pack);
       expectHeard(plan.cues, pack, marksOf(bytes));
+    });
+  });
+
+  test('TRACK-4 has those of every lane and of a wait too, each from its own place', () => {
+    forEveryTrack(APART, 60, (pack, plan) => {
+      const { holding, oneMore, coolDown } = plan.lanes;
+      const leadIn = coolDown ?? holding;
+      const { bytes, layout } = composeTrack({ ...plan, leadIn }, pack);
+      const before = Math.ceil(leadIn.total / FRAME_MS);
+      expect(bytes.length).toBe((before + layout.total / FRAME_MS + 1) * FRAME_BYTES);
+      expect(layout.leadIn?.length).toBe(before * FRAME_MS);
+      // Below 0, where the session begins.
+      expect(layout.leadIn?.sounds).toEqual(
+        leadIn.cues.map(({ at, end }) => ({
+          start: at - before * FRAME_MS,
+          end: end - before * FRAME_MS,
+        })),
+      );
+      const marks = marksOf(bytes);
+      const lane = (cues: CuePlan, from: number): void =>
+        expectHeard(cues, pack, marks.slice(before + from / FRAME_MS));
+      expectHeard(leadIn, pack, marks.slice(0, before));
+      lane(plan.cues, 0);
+      lane(holding, layout.holding.start);
+      lane(oneMore, layout.oneMore.start);
+      if (coolDown !== undefined) lane(coolDown, layout.coolDown?.start ?? Number.NaN);
     });
   });
 
@@ -82,6 +109,37 @@ describe('a composed track, frame by frame', () => {
       const sound = whole.bytes.subarray(FRAME_BYTES, exported.length);
       expect(Buffer.compare(exported.subarray(FRAME_BYTES), sound)).toBe(0);
     });
+  });
+});
+
+describe('the quiet of a track', () => {
+  const PACK = syntheticPack([{ frames: 10, onsetMs: ms(50), lengthMs: ms(100) }]);
+  const nothing = (total: number): CuePlan => ({ cues: [], total: ms(total) });
+
+  test('TRACK-5 is the loop from wherever it lies in the pack', () => {
+    const { manifest, audio } = PACK;
+    const quiet = { firstFrame: 40, frames: 50 };
+    const marks = marksOf(
+      composeExport(nothing(60_000), { manifest: { ...manifest, quiet }, audio }),
+    );
+    expect(marks).toHaveLength(180_000 / FRAME_MS);
+    expect(marks).toEqual(marks.map((_, n) => ({ clip: 0, frame: 40 + (n % 50) })));
+  });
+
+  test('TRACK-5 is a part of the loop where the track is shorter', () => {
+    const marks = marksOf(composeExport(nothing(1000), PACK, ms(0)));
+    expect(marks).toEqual(Array.from({ length: Math.ceil(1000 / FRAME_MS) }, (_, n) => quietAt(n)));
+  });
+
+  test('TRACK-11 a clip that is not in the pack stops it, and is named', () => {
+    const clip = { at: ms(0), clip: 'clip.9' };
+    const cue = { kind: 'change', at: ms(0), end: ms(100), clips: [clip], text: '', segment: 0 };
+    const cues = [cue] as CuePlan['cues'];
+    expect(() => composeExport({ cues, total: ms(1000) }, PACK)).toThrow('clip.9');
+  });
+
+  test('TRACK-11 how long a clip is heard is what its pack says', () => {
+    expect(clipLengths(PACK.manifest).lengthOf('clip.1')).toBe(100);
   });
 });
 
@@ -125,16 +183,6 @@ describe('clips that stand close together', () => {
     });
   });
 });
-
-/**
- * Frames of a clip without which its sound would be clipped: those of its first and last sound,
- * one before for the overlap of transforms, and those in the synthesis filter, 512 samples or
- * 21.3 ms long (ISO/IEC 11172-3, 2.4.3.4).
- */
-function audibleFrames(clip: ClipEntry): { first: number; end: number } {
-  const first = Math.floor((clip.onsetMs - 21.34) / FRAME_MS) - 1;
-  return { first: Math.max(0, first), end: Math.ceil((clip.onsetMs + clip.lengthMs) / FRAME_MS) };
-}
 
 function entryOf(pack: VoicePack, clip: string) {
   const entry = pack.manifest.clips[clip];

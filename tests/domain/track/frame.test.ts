@@ -6,6 +6,7 @@ import {
   readHeader,
   standsAlone,
 } from '../../../src/domain/track/frame.ts';
+import { readInfoFrame, writeInfoFrame } from '../../../src/domain/track/info-frame.ts';
 
 const header = (...bytes: number[]) => readHeader(Uint8Array.from(bytes), 0);
 const frame = (side: number[]) => {
@@ -65,6 +66,57 @@ describe('frame headers by the standard', () => {
     expect(isOurFrame(marked, 0)).toBe(true);
     marked[3] = 0x40;
     expect(isOurFrame(marked, 0)).toBe(false);
+  });
+});
+
+describe('what else a header says', () => {
+  test('TRACK-1 a check word, two channels, and the 1152 samples of MPEG-1', () => {
+    expect(header(0xff, 0xfa, 0x90, 0x00)).toMatchObject({
+      checked: true,
+      channels: 2,
+      samples: 1152,
+    });
+  });
+
+  test.each([0, 1, 2, 3])(
+    'TRACK-1 a frame that differs in byte %i is not one of the track',
+    (at) => {
+      const other = frame([]);
+      other[at] = (other[at] ?? 0) ^ 0x10;
+      expect(isOurFrame(other, 0)).toBe(false);
+    },
+  );
+});
+
+describe('the first frame', () => {
+  const info = () => {
+    const bytes = new Uint8Array(FRAME_BYTES).fill(7);
+    writeInfoFrame(bytes, 0x010203);
+    return bytes;
+  };
+
+  test('TRACK-2 is a frame of silence with its name and two fields behind the side information', () => {
+    const bytes = info();
+    expect(isOurFrame(bytes, 0)).toBe(true);
+    // Four bytes of header and nine of side information: MPEG-2, one channel.
+    expect(Buffer.from(bytes.subarray(13, 17)).toString('latin1')).toBe('Info');
+    expect([...bytes.subarray(17, 25)]).toEqual([0, 0, 0, 3, 0, 1, 2, 3]);
+    expect([...bytes.subarray(4, 13)]).toEqual(Array(9).fill(0));
+    expect([...bytes.subarray(29)]).toEqual(Array(FRAME_BYTES - 29).fill(0));
+    expect(readInfoFrame(bytes)).toEqual({ frames: 0x010203, bytes: 0x010203 * 96 });
+  });
+
+  test('TRACK-2 nothing is read from what is shorter, has another name or other fields', () => {
+    expect(readInfoFrame(info().subarray(0, FRAME_BYTES - 1))).toBeUndefined();
+    for (const [at, value] of [
+      [13, 0x58],
+      [16, 0x58],
+      [20, 7],
+    ] as const) {
+      const bytes = info();
+      bytes[at] = value;
+      expect(readInfoFrame(bytes)).toBeUndefined();
+    }
   });
 });
 

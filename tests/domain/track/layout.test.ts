@@ -31,6 +31,14 @@ describe('layout of a track', () => {
     });
   });
 
+  test('WAIT-1 a wait lies before 0 and moves nothing', () => {
+    const lanes = { holding: ms(1_800_000), oneMore: ms(63_000) };
+    const leadIn = { length: ms(24_000), sounds: [{ start: ms(-24_000), end: ms(-23_000) }] };
+    const without = layOut(ms(1_860_000), lanes);
+    expect(layOut(ms(1_860_000), lanes, leadIn)).toEqual({ ...without, leadIn });
+    expect('leadIn' in without).toBe(false);
+  });
+
   test('TRACK-7 the cool-down lane comes last, and only where it is given', () => {
     const lanes = { holding: ms(1_800_000), oneMore: ms(63_000) };
     const without = layOut(ms(1_860_000), lanes);
