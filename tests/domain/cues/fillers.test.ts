@@ -110,6 +110,18 @@ describe('places for reminders and effort', () => {
     expect(said[9]).toBe('Say a sentence aloud. If it breaks up, slow down.');
   });
 
+  test('CUE-15 effort is said again in a long run, and not shortly before a change that says it', () => {
+    const hard = 'A few words at a time.';
+    const [first, ...more] = fillers('main: 30 min run @ 80%, 5 min run @ 60%', ['stand-tall'])
+      .filter(([, words]) => words === hard)
+      .map(([at]) => Number(at));
+    expect(first).toBeGreaterThanOrEqual(600);
+    expect(first).toBeLessThanOrEqual(1500);
+    for (const at of more) expect(at).toBeLessThanOrEqual(1500);
+    const short = fillers('main: 14 min run @ 80%, 5 min run @ 60%', ['stand-tall']);
+    expect(short.filter(([, words]) => words === hard)).toEqual([]);
+  });
+
   test('CUE-16 a reminder in the leader’s own words is shown beside the time left, in its turn', () => {
     const said = fillers('main: 30 min run', ['stand-tall', 'Wave at the herons']);
     const texts = said.map(([, words]) => String(words));

@@ -68,6 +68,8 @@ describe('what fills the gaps, for any session and voice', () => {
         }
         const before = told[i - 1];
         if (before) expect(cue.at - before.at).toBeGreaterThanOrEqual(again);
+        const after = told[i + 1];
+        if (after) expect(after.at - cue.at).toBeGreaterThanOrEqual(again / 2);
       });
     });
   });
