@@ -7,7 +7,7 @@ import { wordsPage } from '../../src/copy/words-page.ts';
 import { TWELVE } from '../drivers/board/club.ts';
 import { storeClub } from '../drivers/browser/club.ts';
 import { arrived, focusedText } from '../drivers/browser/focus.ts';
-import { journey } from '../drivers/browser/journey.ts';
+import { type Journey, journey } from '../drivers/browser/journey.ts';
 import { press, tabTo, typeInto } from '../drivers/browser/keys.ts';
 import { go, visit } from '../drivers/browser/visit.ts';
 
@@ -16,13 +16,17 @@ const MEMBERS = 6;
 /** Sunday of week 11 of the club's twelve. */
 const TODAY = new Date('2027-05-16T18:00:00Z');
 
-journey('REAL-46 by keyboard over the board, who needs a word and next week', async (j) => {
-  const { page } = j;
-  await visit(page, j.site);
+async function openBoard({ page, site }: Journey): Promise<void> {
+  await visit(page, site);
   await storeClub(page, MEMBERS);
   await page.clock.setFixedTime(TODAY);
   await page.reload();
   await go(page, `/board/${TWELVE.id}`);
+}
+
+journey('REAL-46 by keyboard over the board, who needs a word and next week', async (j) => {
+  const { page } = j;
+  await openBoard(j);
   await page.getByText(boardPage.numbers).waitFor();
   await tabTo(page, boardPage.keep);
 
@@ -57,11 +61,7 @@ journey(
   'REAL-46 by keyboard a list of who came is ticked, and somebody is forgotten',
   async (j) => {
     const { page } = j;
-    await visit(page, j.site);
-    await storeClub(page, MEMBERS);
-    await page.clock.setFixedTime(TODAY);
-    await page.reload();
-    await go(page, `/board/${TWELVE.id}`);
+    await openBoard(j);
     await press(page, boardPage.list);
     await arrived(page, attendance.title);
     await tabTo(page, 'Member 0');
