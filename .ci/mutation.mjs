@@ -17,13 +17,14 @@ setUp();
 const { Stryker } = await import('@stryker-mutator/core');
 const asked = process.argv.slice(2);
 const folders = asked.filter((each) => /^[a-z]/.test(each));
-const [, of = 1] = asked.find((each) => /^1\/\d+$/.test(each))?.split('/') ?? [];
+/** One line of so many. */
+const of = Number(asked.find((each) => /^1\/\d+$/.test(each))?.slice(2) ?? 1);
 const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
 
 for (const folder of folders.length > 0 ? folders : LED) {
   // Read by `mutation-tests.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
-  const mutate = Number(of) === 1 ? [`src/domain/${folder}/**/*.ts`] : someLines(folder);
+  const mutate = of === 1 ? [`src/domain/${folder}/**/*.ts`] : someLines(folder);
   if (mutate.length === 0) throw new Error(`no line of ${folder} was drawn`);
   await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate }).runMutationTest();
 }
@@ -43,6 +44,6 @@ function someLines(folder) {
     .flatMap((file) =>
       readFileSync(file, 'utf8')
         .split('\n')
-        .flatMap((_, n) => (draw() < 1 / Number(of) ? [`${file}:${n + 1}-${n + 1}`] : [])),
+        .flatMap((_, n) => (draw() < 1 / of ? [`${file}:${n + 1}-${n + 1}`] : [])),
     );
 }

@@ -282,7 +282,7 @@ export interface UpdatesState {
 }
 
 /** A session of any programme, in writing or received, as it is to be heard. */
-export interface HeardSession {
+export interface PieceToHear {
   readonly timeline: Timeline;
   readonly reminders: readonly string[];
   /** How hard the whole session is meant to feel. */
@@ -298,9 +298,9 @@ export interface Exporter {
   /** A session of a programme on this phone, with the cues of the settings. */
   track(choice: Choice, what: 'mp3' | 'vtt'): Promise<void>;
   /** Any session, with as many cues as asked for. */
-  save(piece: HeardSession, talk: Talk, what: 'mp3' | 'vtt'): Promise<void>;
+  save(piece: PieceToHear, talk: Talk, what: 'mp3' | 'vtt'): Promise<void>;
   /** From cue to cue, skipping the quiet, to be heard on this page. Starts no sound. */
-  hear(piece: HeardSession, talk: Talk): Promise<Hearing>;
+  hear(piece: PieceToHear, talk: Talk): Promise<Hearing>;
 }
 
 /** Everything that the screens are given. */

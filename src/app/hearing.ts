@@ -7,7 +7,7 @@ import { toWebVtt } from '../domain/exchange/captions.ts';
 import { composeExport } from '../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../domain/track/pack.ts';
 import { ms } from '../domain/units.ts';
-import type { Choice, Exporter, HeardSession, ProgrammesState } from './contract.ts';
+import type { Choice, Exporter, PieceToHear, ProgrammesState } from './contract.ts';
 import type { ExporterNeeds } from './exporter.ts';
 import { draftOf } from './session/draft.ts';
 import { readingLengths } from './session/reading-lengths.ts';
@@ -49,7 +49,7 @@ export function exporterOver({ programmes, settings, pack, share }: ExporterNeed
 const TAIL = ms(500);
 
 /** A session from cue to cue, skipping the quiet. */
-export function hearPiece(piece: HeardSession, talk: Talk, voice: VoicePack | undefined): Hearing {
+export function hearPiece(piece: PieceToHear, talk: Talk, voice: VoicePack | undefined): Hearing {
   const lengths = voice === undefined ? readingLengths : clipLengths(voice.manifest);
   const short = squeeze(cuesOf(piece, talk, lengths));
   const stops = stopsOf(short);
@@ -60,7 +60,7 @@ export function hearPiece(piece: HeardSession, talk: Talk, voice: VoicePack | un
 
 /** The whole session as sound or captions for any player, by the plan that it is run by. */
 function filePiece(
-  piece: HeardSession,
+  piece: PieceToHear,
   talk: Talk,
   what: 'mp3' | 'vtt',
   voice: VoicePack,
@@ -74,7 +74,7 @@ function filePiece(
 }
 
 const cuesOf = (
-  { timeline, reminders, target }: HeardSession,
+  { timeline, reminders, target }: PieceToHear,
   talk: Talk,
   lengths: ClipLengths,
 ): CuePlan => planCues(timeline, { talk, reminders, target, lengths });
@@ -83,7 +83,7 @@ const cuesOf = (
 function pieceOf(
   choice: Choice,
   programmes: ProgrammesState['programmes'],
-): HeardSession | undefined {
+): PieceToHear | undefined {
   const draft = draftOf(programmes, choice);
   if (draft === undefined) return undefined;
   const { timeline, reminders, about } = draft;

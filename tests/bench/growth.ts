@@ -12,6 +12,7 @@ import { logTable } from '../../src/domain/exchange/log-table.ts';
 import { encodePacket } from '../../src/domain/exchange/packet.ts';
 import { restore } from '../../src/domain/exchange/restore.ts';
 import { toUtf8 } from '../../src/domain/exchange/utf8.ts';
+import type { LogEntry } from '../../src/domain/log/entry.ts';
 import { reviewOutline } from '../../src/domain/review/review.ts';
 import { applyEdit } from '../../src/domain/workshop/apply-edit.ts';
 import { sheetOf } from '../../src/domain/workshop/file.ts';
@@ -32,6 +33,19 @@ interface Operation {
   readonly ready: (size: number) => () => unknown;
 }
 
+/** Operations, by what they do, over what is made for each of them alike. */
+const over = <T>(
+  made: (size: number) => T,
+  jobs: Readonly<Record<string, (given: T) => unknown>>,
+): readonly Operation[] =>
+  Object.entries(jobs).map(([what, job]) => ({
+    what,
+    ready: (size) => {
+      const given = made(size);
+      return () => job(given);
+    },
+  }));
+
 function measured({ what, ready }: Operation, sizes: readonly number[]): readonly string[] {
   const times = sizes.map((size) =>
     median(
@@ -48,85 +62,40 @@ function measured({ what, ready }: Operation, sizes: readonly number[]): readonl
   return [what, ...times.map((time) => `${time.toFixed(time < 10 ? 2 : 0)} ms`), ...growth];
 }
 
-const keyed = (count: number) => sessionsWithNotes(count).map((each) => [each.id, each] as const);
+const keyed = (entries: readonly LogEntry[]) => entries.map((each) => [each.id, each] as const);
 
 const OF_THE_LOG: readonly Operation[] = [
-  {
-    what: 'what to do now',
-    ready: (size) => {
-      const entries = sessionsWithNotes(size);
-      return () => adviceFor({ programme: HERON, group: 'curlew', entries, today: on(3, 2) });
+  ...over(sessionsWithNotes, {
+    'what to do now': (entries) =>
+      adviceFor({ programme: HERON, group: 'curlew', entries, today: on(3, 2) }),
+    'looking back over eight weeks': (entries) => {
+      const weeks = byWeek(entries);
+      return weeksUpTo(weeks, Math.max(...weeks.keys()), 8);
     },
-  },
-  {
-    what: 'looking back over eight weeks',
-    ready: (size) => {
-      const entries = sessionsWithNotes(size);
-      return () => {
-        const weeks = byWeek(entries);
-        return weeksUpTo(weeks, Math.max(...weeks.keys()), 8);
-      };
-    },
-  },
-  {
-    what: 'the list as a table',
-    ready: (size) => {
-      const entries = sessionsWithNotes(size);
-      return () => logTable(entries);
-    },
-  },
-  {
-    what: 'a backup written and opened',
-    ready: (size) => {
-      const log = keyed(size);
-      return () => readBackup(writeBackup({ log }, 'words', NINE_O_CLOCK));
-    },
-  },
-  {
-    what: 'a backup taken in where half is there',
-    ready: (size) => {
-      const log = keyed(size);
-      const half = log.slice(0, size / 2);
-      return () => restore({ log: half }, { log });
-    },
-  },
+    'the list as a table': logTable,
+  }),
+  ...over((size) => keyed(sessionsWithNotes(size)), {
+    'a backup written and opened': (log) => readBackup(writeBackup({ log }, 'words', NINE_O_CLOCK)),
+    'a backup taken in where half is there': (log) =>
+      restore({ log: log.slice(0, log.length / 2) }, { log }),
+  }),
 ];
 
 const club = (size: number) =>
   boardInput(people(size), { programme: TWELVE, today: dateOf(11, 7) });
 
+/** The same club, known already, and then with one who told anew. */
+function oneAnswerMore(size: number) {
+  const input = club(size);
+  boardOf(input);
+  const [first, ...rest] = input.heard;
+  return { ...input, heard: first === undefined ? rest : [{ ...first }, ...rest] };
+}
+
 const OF_THE_BOARD: readonly Operation[] = [
-  {
-    what: 'the whole board',
-    ready: (size) => {
-      const input = club(size);
-      return () => boardOf(input);
-    },
-  },
-  {
-    what: 'the board after one answer more',
-    ready: (size) => {
-      const input = club(size);
-      boardOf(input);
-      const [first, ...rest] = input.heard;
-      const later = { ...input, heard: first === undefined ? rest : [{ ...first }, ...rest] };
-      return () => boardOf(later);
-    },
-  },
-  {
-    what: 'who needs a word',
-    ready: (size) => {
-      const input = club(size);
-      return () => wordsDue(input);
-    },
-  },
-  {
-    what: 'what next week should be',
-    ready: (size) => {
-      const input = club(size);
-      return () => suggestionsFor(input);
-    },
-  },
+  ...over(club, { 'the whole board': boardOf }),
+  ...over(oneAnswerMore, { 'the board after one answer more': boardOf }),
+  ...over(club, { 'who needs a word': wordsDue, 'what next week should be': suggestionsFor }),
 ];
 
 interface ProgrammeFile {
@@ -166,42 +135,33 @@ function packed(weeks: number) {
   return { bytes, signature };
 }
 
+/** A sheet that is open, and the reader that knows it. */
+function openSheet(weeks: number) {
+  const { read } = createReader();
+  const sheet = sheetOfWeeks(weeks);
+  reviewOutline(read(sheet).outline);
+  return { read, sheet };
+}
+
+const AT = { week: 1, group: 'curlew', session: 0 };
+const TYPED = { kind: 'cell', at: AT, text: '5 min walk; 21 min run; 4 min walk' } as const;
+
 const OF_A_PROGRAMME: readonly Operation[] = [
-  {
-    what: 'opened in the workshop and checked',
-    ready: (size) => {
-      const sheet = sheetOfWeeks(size);
-      return () => reviewOutline(createReader().read(sheet).outline);
+  ...over(sheetOfWeeks, {
+    'opened in the workshop and checked': (sheet) =>
+      reviewOutline(createReader().read(sheet).outline),
+  }),
+  ...over(openSheet, {
+    'a letter typed, all read and checked': ({ read, sheet }) =>
+      reviewOutline(read(applyEdit(sheet, TYPED)).outline),
+  }),
+  ...over(packed, { 'packed for a link': encodePacket }),
+  ...over((size) => encodePacket(packed(size)), {
+    'opened from a link': (code) => {
+      const read = incomingFromCode(code);
+      if (!read.ok) throw new Error(JSON.stringify(read.error));
     },
-  },
-  {
-    what: 'a letter typed, all read and checked',
-    ready: (size) => {
-      const { read } = createReader();
-      const sheet = sheetOfWeeks(size);
-      reviewOutline(read(sheet).outline);
-      const at = { week: 1, group: 'curlew', session: 0 };
-      const edit = { kind: 'cell', at, text: '5 min walk; 21 min run; 4 min walk' } as const;
-      return () => reviewOutline(read(applyEdit(sheet, edit)).outline);
-    },
-  },
-  {
-    what: 'packed for a link',
-    ready: (size) => {
-      const packet = packed(size);
-      return () => encodePacket(packet);
-    },
-  },
-  {
-    what: 'opened from a link',
-    ready: (size) => {
-      const code = encodePacket(packed(size));
-      return () => {
-        const read = incomingFromCode(code);
-        if (!read.ok) throw new Error(JSON.stringify(read.error));
-      };
-    },
-  },
+  }),
 ];
 
 const table = (

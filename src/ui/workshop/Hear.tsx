@@ -1,6 +1,6 @@
 import '../styles/hear.css';
 import { useEffect, useMemo, useState } from 'react';
-import type { HeardSession, Hearing } from '../../app/contract.ts';
+import type { Hearing, PieceToHear } from '../../app/contract.ts';
 import { hear } from '../../copy/hear.ts';
 import { settings as words } from '../../copy/settings.ts';
 import { minutes } from '../../copy/times.ts';
@@ -62,7 +62,7 @@ export function Hear({ source, back }: HearProps) {
   );
 }
 
-function Listen({ piece, plan }: { piece: HeardSession; plan: Plan }) {
+function Listen({ piece, plan }: { piece: PieceToHear; plan: Plan }) {
   const [talk, setTalk] = useState<Talk>(useSettings((s) => s.talk));
   const { hearing, failed, retry } = useHearing(piece, talk);
   return (
@@ -83,7 +83,7 @@ function Listen({ piece, plan }: { piece: HeardSession; plan: Plan }) {
 
 interface PlayerProps {
   readonly hearing: Hearing | undefined;
-  readonly piece: HeardSession;
+  readonly piece: PieceToHear;
   readonly plan: Plan;
 }
 

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import type { HeardSession } from '../../app/contract.ts';
+import type { PieceToHear } from '../../app/contract.ts';
 import { before } from '../../copy/before.ts';
 import { hear } from '../../copy/hear.ts';
 import type { Talk } from '../../domain/cues/cue.ts';
 import { useApp, usePack } from '../app-context.tsx';
 
 /** The whole session as files, for someone without the app. */
-export function HearSave({ piece, talk }: { piece: HeardSession; talk: Talk }) {
+export function HearSave({ piece, talk }: { piece: PieceToHear; talk: Talk }) {
   const { exporter } = useApp();
   const voice = usePack(({ pack }) => pack.name === 'ready');
   const [failed, setFailed] = useState(false);

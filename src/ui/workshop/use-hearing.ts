@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { HeardSession, Hearing } from '../../app/contract.ts';
+import type { Hearing, PieceToHear } from '../../app/contract.ts';
 import type { Talk } from '../../domain/cues/cue.ts';
 import { useApp, usePack } from '../app-context.tsx';
 
@@ -11,7 +11,7 @@ interface Found {
 }
 
 /** What there is to hear of a session; made again when the voice has come. */
-export function useHearing(piece: HeardSession, talk: Talk): Found {
+export function useHearing(piece: PieceToHear, talk: Talk): Found {
   const { exporter } = useApp();
   const ready = usePack(({ pack }) => pack.name === 'ready');
   const [hearing, setHearing] = useState<Hearing>();
