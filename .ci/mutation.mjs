@@ -5,32 +5,70 @@
  *   npm run mutation                    the folders of LED
  *   npm run mutation -- timeline cues   only these
  *   npm run mutation -- exchange 1/8 7  every line with the chance of one in eight, by the seed 7
+ *   npm run mutation -- session again   what no test noticed the last time, with more patience
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import { setUp } from './setup.mjs';
 
 /** What everything else stands on, and what reads what others sent. */
 const LED = ['timeline', 'cues', 'track', 'session', 'exchange'];
+/** How long a property is looked at, in milliseconds: of thousands of changes, of what is left. */
+const QUICK = 100;
+const PATIENT = 1500;
 
 setUp();
 const { Stryker } = await import('@stryker-mutator/core');
 const asked = process.argv.slice(2);
-const folders = asked.filter((each) => /^[a-z]/.test(each));
+const isAgain = asked.includes('again');
+const folders = asked.filter((each) => /^[a-z]/.test(each) && each !== 'again');
 /** One line of so many. */
 const of = Number(asked.find((each) => /^1\/\d+$/.test(each))?.slice(2) ?? 1);
 const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
 
+mkdirSync('.cache/reports/mutation', { recursive: true });
 for (const folder of folders.length > 0 ? folders : LED) {
-  // Read by `mutation-tests.ts`, in a process that is begun from here.
+  const report = `.cache/reports/mutation/${folder}.json`;
+  const before = isAgain ? JSON.parse(readFileSync(report, 'utf8')) : [];
+  const mutate = isAgain ? placesOf(before.filter(isLeft)) : linesOf(folder);
+  if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
+  // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
-  const mutate = of === 1 ? [`src/domain/${folder}/**/*.ts`] : someLines(folder);
-  if (mutate.length === 0) throw new Error(`no line of ${folder} was drawn`);
-  await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate }).runMutationTest();
+  process.env.PROPERTY_MS = String(isAgain ? PATIENT : QUICK);
+  const results = await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate })
+    .runMutationTest()
+    .then((all) => all.map(asChange).filter(({ status }) => status !== 'Ignored'));
+  const now = new Map([...before, ...results].map((each) => [JSON.stringify(each.place), each]));
+  writeFileSync(report, JSON.stringify([...now.values()], undefined, 1));
+  tell(folder, [...now.values()]);
 }
 
-/** Lines drawn at random, as ranges. A change that goes over several lines is not among them. */
-function someLines(folder) {
+/** One change: where it is, what stands there in its place, and what became of it. */
+function asChange({ fileName, location, replacement, status }) {
+  const file = fileName.replace(`${process.cwd()}/`, '');
+  const { start, end } = location;
+  const range = `${start.line}:${start.column}-${end.line}:${end.column}`;
+  return { place: [file, range, replacement], status };
+}
+
+function isLeft({ status }) {
+  return status === 'Survived' || status === 'NoCoverage';
+}
+
+function placesOf(changes) {
+  return [...new Set(changes.map(({ place: [file, range] }) => `${file}:${range}`))];
+}
+
+function tell(folder, changes) {
+  const left = changes.filter(isLeft);
+  for (const { place } of left) console.log(`left: ${place[0]}:${place[1]} -> ${place[2]}`);
+  const noticed = ((1 - left.length / changes.length) * 100).toFixed(1);
+  console.log(`${folder}: ${changes.length} changes, ${noticed} % noticed, ${left.length} left`);
+}
+
+/** Lines of a folder, all of them or drawn at random: then a change over several is not among them. */
+function linesOf(folder) {
+  if (of === 1) return [`src/domain/${folder}/**/*.ts`, '!src/domain/**/*.d.ts'];
   let state = seed;
   // Numerical Recipes, second edition, 7.1: a quick generator is enough to draw lines.
   const draw = () => {

@@ -1,4 +1,5 @@
 import { crc32 } from './crc32.ts';
+import { isPlainObject } from './own.ts';
 
 /** The format that this version writes. */
 export const BACKUP_FORMAT = 'towpath-backup/1';
@@ -42,8 +43,8 @@ function isPlain(value: unknown): boolean {
   return isRecord && Object.values(value).every((each) => each === undefined || isPlain(each));
 }
 
-const withoutPhone = (value: unknown): unknown =>
-  Object.fromEntries(Object.entries(value as object).filter(([name]) => !OF_THIS_PHONE.has(name)));
+const withoutPhone = (settings: object): object =>
+  Object.fromEntries(Object.entries(settings).filter(([name]) => !OF_THIS_PHONE.has(name)));
 
 const rowsOf = (store: string, rows: readonly Row[]): readonly Row[] =>
   rows
@@ -51,9 +52,8 @@ const rowsOf = (store: string, rows: readonly Row[]): readonly Row[] =>
     .map(
       ([key, value]): Row => [
         key,
-        store === 'settings' && typeof value === 'object' && value !== null
-          ? withoutPhone(value)
-          : value,
+        // A list is no settings: left as it is, a restore tells that it was not taken.
+        store === 'settings' && isPlainObject(value) ? withoutPhone(value) : value,
       ],
     );
 
