@@ -7,10 +7,11 @@ import { toWebVtt } from '../domain/exchange/captions.ts';
 import { composeExport } from '../domain/track/compose.ts';
 import { clipLengths, type VoicePack } from '../domain/track/pack.ts';
 import { ms } from '../domain/units.ts';
-import type { Choice, Exporter, PieceToHear, ProgrammesState } from './contract.ts';
+import type { Exporter, PieceToHear, ProgrammesState } from './contract.ts';
 import type { ExporterNeeds } from './exporter.ts';
 import { draftOf } from './session/draft.ts';
 import { readingLengths } from './session/reading-lengths.ts';
+import type { Choice } from './session-contract.ts';
 
 /** What there is to hear of a session, from cue to cue. */
 export interface Hearing {

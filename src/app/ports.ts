@@ -13,8 +13,9 @@ import type { Button, SessionEvent, Sign } from '../domain/session/event.ts';
 import type { Lease } from '../domain/session/lease.ts';
 import type { VoicePack } from '../domain/track/pack.ts';
 import type { Ms } from '../domain/units.ts';
-import type { DeviceState, LedBefore, Settings, UpdatesState } from './contract.ts';
+import type { DeviceState, Settings, UpdatesState } from './contract.ts';
 import type { ExchangePorts } from './exchange-ports.ts';
+import type { LedBefore } from './session-contract.ts';
 
 /** The one place where time is read. */
 export interface Clock {

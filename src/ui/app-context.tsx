@@ -7,11 +7,11 @@ import type {
   LogState,
   PackStore,
   ProgrammesState,
-  SessionStore,
   Settings,
   UpdatesState,
 } from '../app/contract.ts';
 import type { PublishingState, ReceivedState } from '../app/exchange-contract.ts';
+import type { SessionStore } from '../app/session-contract.ts';
 
 const AppContext = createContext<App | null>(null);
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Led } from '../../src/app/contract.ts';
+import type { Led } from '../../src/app/session-contract.ts';
 import { fail } from '../../src/domain/result.ts';
 import { ms } from '../../src/domain/units.ts';
 import { settle } from '../drivers/clock.ts';

@@ -1,6 +1,6 @@
 /** Sessions that are led by the app and written by hand, at places whose clocks change. */
 import { describe, expect, it } from 'vitest';
-import type { Choice } from '../../src/app/contract.ts';
+import type { Choice } from '../../src/app/session-contract.ts';
 import { entryByHand, putRight } from '../../src/domain/log/by-hand.ts';
 import { readWhen } from '../../src/domain/log/fields.ts';
 import { beganAt, clockOf, offsetIn } from '../../src/domain/log/local-time.ts';

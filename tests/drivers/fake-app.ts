@@ -2,17 +2,13 @@ import { createStore } from 'zustand/vanilla';
 import type { BoardState } from '../../src/app/board-contract.ts';
 import type {
   App,
-  Choice,
   DeviceState,
   Exporter,
   FollowingState,
-  Led,
   LogState,
   PackState,
   PackStore,
   ProgrammesState,
-  SessionStore,
-  SessionView,
   Settings,
   SettingsState,
   UpdatesState,
@@ -23,6 +19,7 @@ import { hearPiece } from '../../src/app/hearing.ts';
 import { once } from '../../src/app/once.ts';
 import type { Records } from '../../src/app/records-contract.ts';
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import type { Choice, Led, SessionStore, SessionView } from '../../src/app/session-contract.ts';
 import { firstChoice, leadPlanOf, staggered } from '../../src/domain/lead/choose.ts';
 import { leadTimeline } from '../../src/domain/lead/lead-timeline.ts';
 import type { LogEntry } from '../../src/domain/log/entry.ts';

@@ -1,5 +1,5 @@
 /** Groups of a small club to be led: short enough for a test to go through all of it. */
-import type { Led } from '../../src/app/contract.ts';
+import type { Led } from '../../src/app/session-contract.ts';
 import { firstChoice, type LeadChoice, leadPlanOf } from '../../src/domain/lead/choose.ts';
 import type { Programme } from '../../src/domain/programme/programme.ts';
 import { readProgramme } from '../../src/domain/programme/read.ts';

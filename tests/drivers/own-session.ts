@@ -1,5 +1,5 @@
 /** A phone with a short session of one's own, and what its screens see of it. */
-import type { SessionStore, SessionView } from '../../src/app/contract.ts';
+import type { SessionStore, SessionView } from '../../src/app/session-contract.ts';
 import { settle } from './clock.ts';
 import { openTab, type Tab, type TabOptions, take } from './phone.ts';
 

@@ -1,7 +1,8 @@
 import { act, screen } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { SessionView, Settings } from '../../src/app/contract.ts';
+import type { Settings } from '../../src/app/contract.ts';
 import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import type { SessionView } from '../../src/app/session-contract.ts';
 import { agreedStart } from '../../src/copy/agreed-start.ts';
 import { before } from '../../src/copy/before.ts';
 import { ms } from '../../src/domain/units.ts';

@@ -1,8 +1,9 @@
 import { screen } from '@testing-library/react';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PackState, PlayerState, Settings } from '../../src/app/contract.ts';
+import type { PackState, Settings } from '../../src/app/contract.ts';
 import { IDLE_VIEW } from '../../src/app/session/idle-view.ts';
+import type { PlayerState } from '../../src/app/session-contract.ts';
 import { before } from '../../src/copy/before.ts';
 import { cautions } from '../../src/copy/cautions.ts';
 import { nextStep } from '../../src/ui/parts/next-step.ts';

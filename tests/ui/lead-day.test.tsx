@@ -1,7 +1,7 @@
 import { act, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
-import type { Led, SessionView } from '../../src/app/contract.ts';
 import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import type { Led, SessionView } from '../../src/app/session-contract.ts';
 import { agreedStart } from '../../src/copy/agreed-start.ts';
 import { STOP_SIGNS } from '../../src/copy/cautions.ts';
 import { leadCare, leadDay, leading, leadWrong } from '../../src/copy/lead-day.ts';

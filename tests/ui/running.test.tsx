@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { SessionView } from '../../src/app/contract.ts';
 import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
+import type { SessionView } from '../../src/app/session-contract.ts';
 import { STOP_SIGNS } from '../../src/copy/cautions.ts';
 import { common } from '../../src/copy/common.ts';
 import { running, wrong } from '../../src/copy/running.ts';

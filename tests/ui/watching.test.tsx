@@ -1,7 +1,7 @@
 import { act, fireEvent, screen } from '@testing-library/react';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import type { SessionView } from '../../src/app/contract.ts';
+import type { SessionView } from '../../src/app/session-contract.ts';
 import { running, watching } from '../../src/copy/running.ts';
 import { PRESS_MS } from '../../src/ui/parts/PressLong.tsx';
 import { CHANGE_MS, shapeKey, watchShape } from '../../src/ui/parts/watch-shape.ts';

@@ -4,8 +4,8 @@ import type { Programme } from '../../domain/programme/programme.ts';
 import type { About } from '../../domain/session/session.ts';
 import { layOut } from '../../domain/timeline/lay-out.ts';
 import type { Timeline } from '../../domain/timeline/timeline.ts';
-import type { Choice, Led } from '../contract.ts';
 import type { Clock } from '../ports.ts';
+import type { Choice, Led } from '../session-contract.ts';
 
 type Stamp = 'id' | 'startedAt' | 'offsetMinutes' | 'zone' | 'localDate';
 

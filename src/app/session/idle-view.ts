@@ -1,5 +1,5 @@
 import { ms } from '../../domain/units.ts';
-import type { SessionView } from '../contract.ts';
+import type { SessionView } from '../session-contract.ts';
 
 /** No control makes sense. */
 export const NOTHING_OFFERED: SessionView['offers'] = {

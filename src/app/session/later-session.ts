@@ -1,6 +1,6 @@
 import { createStore } from 'zustand/vanilla';
-import type { SessionStore } from '../contract.ts';
 import type { Ports } from '../ports.ts';
+import type { SessionStore } from '../session-contract.ts';
 import { IDLE_VIEW } from './idle-view.ts';
 import type { SessionNeeds, SessionPart } from './session-store.ts';
 

@@ -3,8 +3,8 @@ import type { LeadMark } from '../../domain/lead/cut-off.ts';
 import { VOICES } from '../../domain/lead/lead-plan.ts';
 import { isWaiting, type Session } from '../../domain/session/session.ts';
 import { ms } from '../../domain/units.ts';
-import type { Led, LedBefore } from '../contract.ts';
 import type { LeadNote } from '../ports.ts';
+import type { Led, LedBefore } from '../session-contract.ts';
 
 /** Remembers how groups were led last and, while they are, where they are. */
 export interface LeadKeeper {

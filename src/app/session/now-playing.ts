@@ -3,8 +3,8 @@ import { lockScreen } from '../../copy/lock-screen.ts';
 import { timeOfDay } from '../../copy/times.ts';
 import { type LeadNow, leadAt } from '../../domain/lead/lead-at.ts';
 import { ms } from '../../domain/units.ts';
-import type { Led, SessionView } from '../contract.ts';
 import type { NowPlaying } from '../ports.ts';
+import type { Led, SessionView } from '../session-contract.ts';
 
 /** The lock screen's three lines: what it is now, what comes next, whose session it is. */
 export function nowPlaying(view: SessionView): NowPlaying {

@@ -3,8 +3,8 @@ import { entryOf } from '../../domain/log/entry-of.ts';
 import { replay } from '../../domain/session/journal.ts';
 import { closed, recoveryOf } from '../../domain/session/recovery.ts';
 import { isWaiting, type Session } from '../../domain/session/session.ts';
-import type { Unfinished } from '../contract.ts';
 import type { Clock, StoredJournal } from '../ports.ts';
+import type { Unfinished } from '../session-contract.ts';
 import { choiceOf } from './draft.ts';
 import type { JournalKeeper } from './journal-keeper.ts';
 

@@ -4,17 +4,11 @@ import type { LogEntry } from '../../domain/log/entry.ts';
 import { entryOf } from '../../domain/log/entry-of.ts';
 import { isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
 import { LONGEST_WAIT } from '../../domain/session/wait.ts';
-import type {
-  Led,
-  LogState,
-  ProgrammesState,
-  SessionStore,
-  SessionView,
-  SettingsState,
-} from '../contract.ts';
+import type { LogState, ProgrammesState, SettingsState } from '../contract.ts';
 import { showEntries, showStoredEntries } from '../log.ts';
 import type { PackHolder } from '../pack.ts';
 import type { PlayerPorts, Ports, StoredJournal } from '../ports.ts';
+import type { Led, SessionStore, SessionView } from '../session-contract.ts';
 import { stamp } from './draft.ts';
 import { IDLE_VIEW } from './idle-view.ts';
 import { createJournalKeeper } from './journal-keeper.ts';

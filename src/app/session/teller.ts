@@ -1,7 +1,7 @@
 import type { Session } from '../../domain/session/session.ts';
 import { ms } from '../../domain/units.ts';
-import type { SessionView } from '../contract.ts';
 import type { Clock, LockScreen, Signal } from '../ports.ts';
+import type { SessionView } from '../session-contract.ts';
 import { nowPlaying } from './now-playing.ts';
 import { looksSame } from './view.ts';
 

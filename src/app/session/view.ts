@@ -5,7 +5,7 @@ import { isOver, isUnderWay, isWaiting, type Session } from '../../domain/sessio
 import { mayHaveOneMore, mayUndo, skipGoal, walkNowGoal } from '../../domain/session/wishes.ts';
 import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
-import type { Choice, Led, SessionView } from '../contract.ts';
+import type { Choice, Led, SessionView } from '../session-contract.ts';
 import { type Captions, heardAt } from './captions.ts';
 import { NOTHING_OFFERED } from './idle-view.ts';
 

@@ -1,5 +1,5 @@
 import type { Wish } from '../../domain/session/event.ts';
-import type { SessionStore } from '../contract.ts';
+import type { SessionStore } from '../session-contract.ts';
 
 type Wishes = Pick<
   SessionStore,

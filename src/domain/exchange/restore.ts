@@ -1,9 +1,15 @@
 import { backedUp, type Row, type Stores } from './backup.ts';
-import { asEntry, asFollowing, asPerson, asSent, asSheet } from './backup-shapes.ts';
 import { compareStamps, isSame } from './merge-fields.ts';
 import { mergeProgrammes, type NotTakenWhy, type Vouched } from './merge-programmes.ts';
-import { mergeEntries, mergeFollowing, mergePeople, newerOf } from './merge-records.ts';
 import { type Side, sideOf } from './restore-side.ts';
+import {
+  KINDS,
+  type MergedStore,
+  mergeChoices,
+  mergeSettings,
+  mergeStore,
+  type Rows,
+} from './restore-stores.ts';
 
 /** A record to be written, all of them in one go. */
 export interface Change {
@@ -46,155 +52,6 @@ export interface RestoreWish {
   readonly defaults?: Readonly<Record<string, unknown>>;
 }
 
-/** A record as the rules below see it: what cannot be read is a reason. */
-type Reader<T> = (value: unknown) => T | undefined;
-
-interface Kind<T> {
-  /** The highest version that can be read. */
-  readonly version: number;
-  readonly read: Reader<T>;
-  readonly keyOf: (value: T) => string;
-  readonly merge: (a: T, b: T, order: (programme: string) => number) => T;
-  /** Which programme of the phone it is about, where its id may be another here. */
-  readonly about?: { of(value: T): string; moved(value: T, id: string): T };
-}
-
-/** Keeps the compiler from mixing two kinds up. */
-const kind = <T>(made: Kind<T>): Kind<unknown> => made as unknown as Kind<unknown>;
-
-/** In the order in which they are told. */
-const KINDS: Readonly<Record<string, Kind<unknown>>> = {
-  log: kind({
-    version: 2,
-    read: asEntry,
-    keyOf: ({ id }) => id,
-    merge: mergeEntries,
-    about: {
-      of: ({ programme }) => programme.id,
-      moved: (entry, id) => ({ ...entry, programme: { ...entry.programme, id } }),
-    },
-  }),
-  following: kind({
-    version: 1,
-    read: asFollowing,
-    keyOf: ({ programmeId }) => programmeId,
-    merge: (a, b, order) => mergeFollowing(a, b, order(a.programmeId)),
-    about: {
-      of: ({ programmeId }) => programmeId,
-      moved: (value, programmeId) => ({ ...value, programmeId }),
-    },
-  }),
-  people: kind({
-    version: 1,
-    read: asPerson,
-    keyOf: ({ programmeId }) => programmeId,
-    merge: mergePeople,
-    about: {
-      of: ({ programmeId }) => programmeId,
-      moved: (value, programmeId) => ({ ...value, programmeId }),
-    },
-  }),
-  sheets: kind({
-    version: 1,
-    read: asSheet,
-    keyOf: ({ key }) => key,
-    merge: (a, b) => newerOf(a, b, ({ changedAt }) => [changedAt]),
-  }),
-  sent: kind({
-    version: 1,
-    read: asSent,
-    keyOf: ({ id }) => id,
-    merge: (a, b) => newerOf(a, b, ({ revision, at }) => [revision, at]),
-  }),
-};
-
-/** A format with a higher number than can be read. */
-const isNewer = (value: unknown, known: number): boolean => {
-  const format = typeof value === 'object' && value !== null ? Reflect.get(value, 'format') : '';
-  const [, version] = /^towpath-[a-z]+\/(\d+)$/.exec(String(format)) ?? [];
-  return version !== undefined && Number(version) > known;
-};
-
-type Rows = ReadonlyMap<string, unknown>;
-
-interface Merged {
-  readonly rows: Rows;
-  readonly notTaken: readonly Omit<NotTaken, 'store'>[];
-}
-
-interface Around {
-  /** Ids of the backup's programmes here. */
-  readonly ids: ReadonlyMap<string, string>;
-  readonly order: (programme: string) => number;
-}
-
-function mergeStore(
-  { version, read, keyOf, merge, about }: Kind<unknown>,
-  here: readonly Row[],
-  given: readonly Row[],
-  { ids, order }: Around,
-): Merged {
-  const rows = new Map<string, unknown>(here);
-  const notTaken: Omit<NotTaken, 'store'>[] = [];
-  for (const [key, value] of given) {
-    const found = read(value);
-    if (found === undefined || keyOf(found) !== key) {
-      notTaken.push({ key, why: isNewer(value, version) ? 'newer' : 'shape' });
-      continue;
-    }
-    const id = about && ids.get(about.of(found));
-    const next = about === undefined || id === undefined ? found : about.moved(found, id);
-    const place = keyOf(next);
-    if (!rows.has(place)) rows.set(place, next);
-    else {
-      const raw = rows.get(place);
-      // Most of a backup is here already, letter for letter.
-      if (JSON.stringify(raw) === JSON.stringify(next)) continue;
-      const there = read(raw);
-      if (there === undefined) notTaken.push({ key, why: 'unreadable-here' });
-      else rows.set(place, merge(there, next, order));
-    }
-  }
-  return { rows, notTaken };
-}
-
-/** Groups by programme: where the two differ, that of the phone on which more was done since. */
-function mergeChoices(here: readonly Row[], given: readonly Row[], { ids, order }: Around): Merged {
-  const rows = new Map<string, unknown>(here);
-  const notTaken: Omit<NotTaken, 'store'>[] = [];
-  for (const [key, group] of given) {
-    const programme = ids.get(key) ?? key;
-    if (typeof group !== 'string') notTaken.push({ key, why: 'shape' });
-    else if (!rows.has(programme) || order(programme) < 0) rows.set(programme, group);
-  }
-  return { rows, notTaken };
-}
-
-/** What was chosen here stays; the cautions were read on the later of the two days. */
-function mergeSettings(
-  here: readonly Row[],
-  given: readonly Row[],
-  defaults: Readonly<Record<string, unknown>>,
-): Merged {
-  const rows = new Map<string, unknown>(here);
-  const notTaken: Omit<NotTaken, 'store'>[] = [];
-  for (const [key, value] of given) {
-    if (key !== 'settings' || typeof value !== 'object' || value === null || Array.isArray(value)) {
-      notTaken.push({ key, why: 'shape' });
-      continue;
-    }
-    const ours = (rows.get(key) ?? {}) as Readonly<Record<string, unknown>>;
-    const taken = Object.entries(value).filter(([name, theirs]) => {
-      const mine = ours[name];
-      if (name === 'cautionsReadOn')
-        return typeof theirs === 'string' && theirs > String(mine ?? '');
-      return mine === undefined || isSame(mine, defaults[name]);
-    });
-    rows.set(key, { ...ours, ...Object.fromEntries(taken) });
-  }
-  return { rows, notTaken };
-}
-
 const listOf = (rows: Rows): readonly Row[] =>
   [...rows].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
 
@@ -223,7 +80,7 @@ export function restore(
   const programmes = mergeProgrammes(of(current, 'programmes'), of(given, 'programmes'), vouched);
   const { ids } = programmes;
   const around = { ids, order: orderOf(sideOf(current), sideOf(given), ids) };
-  const merged: Record<string, Merged> = {
+  const merged: Record<string, MergedStore> = {
     programmes,
     choices: mergeChoices(of(current, 'choices'), of(given, 'choices'), around),
     settings: mergeSettings(of(current, 'settings'), of(given, 'settings'), defaults),

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { LedBefore } from '../../app/contract.ts';
+import type { LedBefore } from '../../app/session-contract.ts';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
 import { agreedStart } from '../../copy/agreed-start.ts';
 import { leadDay } from '../../copy/lead-day.ts';

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link, Redirect, useParams } from 'wouter';
-import type { LedBefore } from '../../app/contract.ts';
+import type { LedBefore } from '../../app/session-contract.ts';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
 import { common } from '../../copy/common.ts';
 import { leadCare, leadDay as words } from '../../copy/lead-day.ts';

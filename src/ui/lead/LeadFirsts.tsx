@@ -1,4 +1,4 @@
-import type { Led } from '../../app/contract.ts';
+import type { Led } from '../../app/session-contract.ts';
 import { leading as words } from '../../copy/lead-day.ts';
 import { left } from '../../copy/times.ts';
 import { ms } from '../../domain/units.ts';

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Link } from 'wouter';
-import type { Led } from '../../app/contract.ts';
+import type { Led } from '../../app/session-contract.ts';
 import { leading } from '../../copy/lead-day.ts';
 import { useApp, usePublishing } from '../app-context.tsx';
 import { boardPageAt } from '../board/addresses.ts';

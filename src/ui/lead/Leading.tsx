@@ -1,6 +1,6 @@
 import { type RefObject, useEffect, useMemo } from 'react';
 import { Redirect, useParams } from 'wouter';
-import type { Led } from '../../app/contract.ts';
+import type { Led } from '../../app/session-contract.ts';
 import { groupsLine, leading as words } from '../../copy/lead-day.ts';
 import { running } from '../../copy/running.ts';
 import { length, place, timeOfDay } from '../../copy/times.ts';

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useMemo, useState } from 'react';
-import type { Led, Medium } from '../../app/contract.ts';
+import type { Led, Medium } from '../../app/session-contract.ts';
 import type { OpenSheet } from '../../app/workshop-contract.ts';
 import { type LeadChoice, leadPlanOf } from '../../domain/lead/choose.ts';
 import type { LeadMark } from '../../domain/lead/cut-off.ts';

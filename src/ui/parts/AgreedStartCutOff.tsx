@@ -1,5 +1,5 @@
 import { useLocation } from 'wouter';
-import type { Unfinished } from '../../app/contract.ts';
+import type { Unfinished } from '../../app/session-contract.ts';
 import { agreedStart as words } from '../../copy/agreed-start.ts';
 import { timeOfDay } from '../../copy/times.ts';
 import { useApp } from '../app-context.tsx';

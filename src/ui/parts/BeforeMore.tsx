@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import type { Choice, Medium } from '../../app/contract.ts';
+import type { Choice, Medium } from '../../app/session-contract.ts';
 import { before } from '../../copy/before.ts';
 import { isReminderId, REMINDERS } from '../../domain/cues/reminders.ts';
 import type { Programme, SessionPlan } from '../../domain/programme/programme.ts';

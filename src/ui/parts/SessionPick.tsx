@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Choice } from '../../app/contract.ts';
+import type { Choice } from '../../app/session-contract.ts';
 import { byHand } from '../../copy/by-hand.ts';
 import { minutes } from '../../copy/times.ts';
 import type { Programme } from '../../domain/programme/programme.ts';

@@ -1,4 +1,4 @@
-import type { Choice, Medium } from '../../app/contract.ts';
+import type { Choice, Medium } from '../../app/session-contract.ts';
 import { before } from '../../copy/before.ts';
 import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
 import { AgreedStart } from './AgreedStart.tsx';

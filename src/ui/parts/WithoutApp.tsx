@@ -1,5 +1,5 @@
 import { Link, useLocation } from 'wouter';
-import type { Choice } from '../../app/contract.ts';
+import type { Choice } from '../../app/session-contract.ts';
 import { there } from '../../copy/by-hand.ts';
 import { thereNow } from '../../domain/log/by-hand.ts';
 import { beganAt } from '../../domain/log/local-time.ts';

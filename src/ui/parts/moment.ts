@@ -1,5 +1,5 @@
 /** What the running screen says at one moment, from the session's view. Pure. */
-import type { SessionView } from '../../app/contract.ts';
+import type { SessionView } from '../../app/session-contract.ts';
 import { running } from '../../copy/running.ts';
 import { inWords, left, length, place } from '../../copy/times.ts';
 import { PART, turns } from '../../copy/words.ts';

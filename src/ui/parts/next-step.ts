@@ -1,4 +1,5 @@
-import type { Medium, PackState, PlayerState, Settings } from '../../app/contract.ts';
+import type { PackState, Settings } from '../../app/contract.ts';
+import type { Medium, PlayerState } from '../../app/session-contract.ts';
 
 /** The one thing that a session waits for before it can start. */
 export type NextStep =

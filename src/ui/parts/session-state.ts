@@ -1,4 +1,4 @@
-import type { PlayerState } from '../../app/contract.ts';
+import type { PlayerState } from '../../app/session-contract.ts';
 
 /** Gone through or ended early: nothing more is heard. */
 export const isOver = (state: PlayerState): boolean =>

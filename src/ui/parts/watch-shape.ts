@@ -1,5 +1,5 @@
 /** What the whole screen shows to someone who watches. Pure. */
-import type { SessionView } from '../../app/contract.ts';
+import type { SessionView } from '../../app/session-contract.ts';
 
 /** A number counted down, a change and which way it goes, or the plain picture of the step. */
 export type WatchShape =

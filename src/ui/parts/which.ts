@@ -1,4 +1,4 @@
-import type { Choice } from '../../app/contract.ts';
+import type { Choice } from '../../app/session-contract.ts';
 import type { Which } from '../../domain/log/by-hand.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { sessionsOf, timelineOf } from './plans.ts';

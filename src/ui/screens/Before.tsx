@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { useParams } from 'wouter';
-import type { Choice, Medium } from '../../app/contract.ts';
+import type { Choice, Medium } from '../../app/session-contract.ts';
 import { before } from '../../copy/before.ts';
 import { minutes, sentence } from '../../copy/times.ts';
 import { weeks } from '../../copy/weeks.ts';

@@ -1,6 +1,7 @@
 /** Groups that are led from one screen, chosen and under way. */
-import type { SessionView } from '../../../src/app/contract.ts';
+
 import { NOTHING_OFFERED } from '../../../src/app/session/idle-view.ts';
+import type { SessionView } from '../../../src/app/session-contract.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { sheetOf } from '../../../src/domain/workshop/file.ts';
 import type { Sheet } from '../../../src/domain/workshop/sheet.ts';

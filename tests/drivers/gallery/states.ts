@@ -1,6 +1,7 @@
 /** Every screen in every state that a person can meet, with made-up data. */
-import type { SessionView } from '../../../src/app/contract.ts';
+
 import { IDLE_VIEW, NOTHING_OFFERED } from '../../../src/app/session/idle-view.ts';
+import type { SessionView } from '../../../src/app/session-contract.ts';
 import { agreedStart } from '../../../src/copy/agreed-start.ts';
 import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { ms } from '../../../src/domain/units.ts';
