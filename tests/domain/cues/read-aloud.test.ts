@@ -1,14 +1,14 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Cue, Talk } from '../../../src/domain/cues/cue.ts';
 import { planCues } from '../../../src/domain/cues/plan-cues.ts';
 import { timelineOf } from './plans.ts';
 import { REAL_VOICE } from './voices.ts';
 
-const fixture = readFileSync(new URL('../../fixtures/cues-sea-wall.txt', import.meta.url), 'utf8');
+const FOLDER = new URL('../../fixtures/cues/', import.meta.url);
 
-const setting = (name: string): string =>
-  new RegExp(`^# ${name} +(.*)$`, 'm').exec(fixture)?.[1] ?? '';
+const settingIn = (fixture: string, name: string): string =>
+  new RegExp(`^# ${name} *(.*)$`, 'm').exec(fixture)?.[1] ?? '';
 
 const DIRECTIONS: Readonly<Record<string, string>> = {
   'tone.rise': ' up',
@@ -26,14 +26,19 @@ function lineOf({ at, kind, text, note, clips }: Cue): string {
 }
 
 describe('a session as a person would read it', () => {
-  test('CUE-14 is heard as it is written in tests/fixtures/cues-sea-wall.txt', () => {
-    const { cues } = planCues(timelineOf(setting('plan')), {
-      talk: setting('talk') as Talk,
-      target: Number(setting('target')),
-      reminders: setting('reminders').split('; '),
-      lengths: REAL_VOICE,
-    });
-    const written = fixture.split('\n').filter((line) => line !== '' && !line.startsWith('#'));
-    expect(cues.map(lineOf)).toEqual(written);
-  });
+  test.each(readdirSync(FOLDER))(
+    'CUE-14 is heard as it is written in tests/fixtures/cues/%s',
+    (name) => {
+      const fixture = readFileSync(new URL(name, FOLDER), 'utf8');
+      const reminders = settingIn(fixture, 'reminders');
+      const { cues } = planCues(timelineOf(settingIn(fixture, 'plan')), {
+        talk: settingIn(fixture, 'talk') as Talk,
+        target: Number(settingIn(fixture, 'target')),
+        reminders: reminders === '' ? [] : reminders.split('; '),
+        lengths: REAL_VOICE,
+      });
+      const written = fixture.split('\n').filter((line) => line !== '' && !line.startsWith('#'));
+      expect(cues.map(lineOf)).toEqual(written);
+    },
+  );
 });
