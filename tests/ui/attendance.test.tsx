@@ -5,7 +5,7 @@ import { attendance as words } from '../../src/copy/attendance.ts';
 import { boardProblem } from '../../src/copy/keep.ts';
 import { day as dayWords } from '../../src/copy/times.ts';
 import { type Attendance, attendanceKey } from '../../src/domain/board/attendance.ts';
-import { fail } from '../../src/domain/result.ts';
+import { fail, ok } from '../../src/domain/result.ts';
 import { handPerson, heardPerson, NAMES, secretOf } from '../drivers/board/heard.ts';
 import { DEMO, type FakeOptions } from '../drivers/fake-app.ts';
 import { askedFor, show, user } from './show.tsx';
@@ -161,6 +161,27 @@ describe('who came', () => {
     expect(askedFor(app, 'mark')).toEqual([[ID, { date: DAY, ...WHICH }, 'hand.1', true]]);
     await user.click(screen.getByRole('button', { name: words.addDone }));
     expect(screen.queryByRole('dialog')).toBeNull();
+  });
+
+  it('UI-87 two taps while somebody is being added add them once', async () => {
+    const made: string[] = [];
+    let letGo = (): void => {};
+    const wait = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    list({
+      addPerson: async (_, { name }) => {
+        made.push(name);
+        await wait;
+        return ok('hand.1');
+      },
+    });
+    await user.click(await screen.findByRole('button', { name: words.add }));
+    await user.type(screen.getByLabelText(words.name), 'Wenna');
+    await user.dblClick(screen.getByRole('button', { name: words.addYes }));
+    letGo();
+    expect(await screen.findByText(words.added('Wenna'))).toBeDefined();
+    expect(made).toEqual(['Wenna']);
   });
 
   it('UI-87 a name that is on the list already is said to be', async () => {

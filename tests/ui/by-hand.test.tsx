@@ -22,6 +22,22 @@ const fill = async (name: string, value: string) => {
 };
 const field = (name: string) => screen.getByLabelText(name) as HTMLInputElement;
 
+/** Writing takes until it is let go. */
+function slowly(app: FakeApp): () => void {
+  const { write } = app.log.getState();
+  let letGo = (): void => {};
+  const wait = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  app.log.setState({
+    write: async (entry) => {
+      await wait;
+      await write(entry);
+    },
+  });
+  return letGo;
+}
+
 describe('a session written down by hand', () => {
   const open = () => show(`/done/new/${ID}/2/1`, { chosen });
 
@@ -49,6 +65,16 @@ describe('a session written down by hand', () => {
     });
     expect(here()).toBe('/felt/made-1');
     expect(await screen.findByText(/Written down by hand/)).toBeDefined();
+  });
+
+  it('FELT-4 tapped twice while it is being written it is written once', async () => {
+    const app = open();
+    const letGo = slowly(app);
+    await press(byHand.next);
+    await press(byHand.next);
+    letGo();
+    await waitFor(() => expect(here()).toBe('/felt/made-1'));
+    expect(written(app)).toHaveLength(1);
   });
 
   it('FELT-4 another session, another day and part of it are kept as they were given', async () => {
@@ -288,6 +314,16 @@ describe('a session with the group', () => {
     expect(here()).toBe('/felt/made-1');
     expect(await screen.findByText(/With the group/)).toBeDefined();
     expect(screen.getByRole('link', { name: felt.doneChange })).toBeDefined();
+  });
+
+  it('FELT-6 two taps write it down once', async () => {
+    const app = show(path, { chosen });
+    const letGo = slowly(app);
+    await press(there.was);
+    await press(there.was);
+    letGo();
+    await waitFor(() => expect(here()).toBe('/felt/made-1'));
+    expect(written(app)).toHaveLength(1);
   });
 
   it('FELT-6 once it is written down that day, it leads there instead of writing it again', async () => {

@@ -5,6 +5,7 @@ import { RESPONSE_LIMITS } from '../../domain/exchange/response.ts';
 import type { Programme } from '../../domain/programme/programme.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Field } from '../parts/Field.tsx';
+import { useOneAtATime } from '../parts/use-one-at-a-time.ts';
 import { SelectField } from '../workshop/fields.tsx';
 import { useBoardStore } from './board-context.tsx';
 import type { ListedGroup } from './list-people.ts';
@@ -24,7 +25,7 @@ export function ListAdd({ programme, groups, onAdded, onClose }: AddProps) {
   const [wrong, setWrong] = useState<string>();
   const [added, setAdded] = useState('');
   const known = knownAs(groups, name);
-  const add = async () => {
+  const add = useOneAtATime(async () => {
     const said = name.trim();
     if (said === '') return setWrong(words.nameNeeded);
     const made = await store.getState().addPerson(programme.id, { name: said, group });
@@ -33,7 +34,7 @@ export function ListAdd({ programme, groups, onAdded, onClose }: AddProps) {
     setAdded(said);
     setName('');
     onAdded(made.value);
-  };
+  });
   return (
     <Dialog name={words.addTitle} className="sheet" onLeave={onClose}>
       <form

@@ -4,6 +4,7 @@ import { there } from '../../copy/by-hand.ts';
 import { thereNow } from '../../domain/log/by-hand.ts';
 import { beganAt } from '../../domain/log/local-time.ts';
 import { useApp, useLog, useProgrammes } from '../app-context.tsx';
+import { useOneAtATime } from './use-one-at-a-time.ts';
 import { whichOf } from './which.ts';
 
 /** A session that was done without the app: with the group just now, or at any other time. */
@@ -23,13 +24,13 @@ export function WithoutApp({ choice }: { choice: Choice }) {
         entry.localDate === today,
     ),
   );
-  const write = async () => {
+  const write = useOneAtATime(async () => {
     const which = whichOf(programmes, choice);
     if (which === undefined) return;
     const entry = thereNow(app.newId(), which, app.clock.now(), began);
     await app.log.getState().write(entry);
     go(`/felt/${entry.id}`);
-  };
+  });
   return (
     <section className="stack rule">
       <h2>{there.title}</h2>

@@ -20,6 +20,7 @@ import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { firstChoice, SessionPick } from '../parts/SessionPick.tsx';
 import { useHere } from '../parts/use-here.ts';
+import { useOneAtATime } from '../parts/use-one-at-a-time.ts';
 import { type WhenAnswer, WhenFields } from '../parts/WhenFields.tsx';
 import { whichOf } from '../parts/which.ts';
 
@@ -79,13 +80,13 @@ function NewForm({ first }: { first: Choice }) {
       ? undefined
       : entryByHand('', which, began.value, done.value ?? 'all', how);
   const problems = problemsOf(began, done, made, here.now);
-  const save = async () => {
+  const save = useOneAtATime(async () => {
     setTried(true);
     if (made === undefined || problems.when !== undefined) return toFirstProblem();
     const entry = { ...made, id: app.newId() };
     await app.log.getState().write(entry);
     go(`/felt/${entry.id}`, { replace: true });
-  };
+  });
   return (
     <Screen
       title={byHand.title}

@@ -14,6 +14,7 @@ import { boardAt } from '../board/addresses.ts';
 import { useBoardsAhead } from '../board/read-ahead.ts';
 import { PickFile } from '../parts/PickFile.tsx';
 import { Screen } from '../parts/Screen.tsx';
+import { useOneAtATime } from '../parts/use-one-at-a-time.ts';
 import { deskAt, pageAt } from './addresses.ts';
 import { SentBefore } from './SentBefore.tsx';
 import { saveExample, useBegin } from './use-begin.ts';
@@ -68,10 +69,10 @@ function Item({ item: { key, sheet, changedAt } }: { item: ShelfItem }) {
     words.changed(cameAt(changedAt, clock.now())),
     ...(sent === undefined ? [] : [words.sent(sent.revision)]),
   ];
-  const copy = async () => {
+  const copy = useOneAtATime(async () => {
     const made = await store.getState().copy(key, words.copyTitle(title));
     if (made !== undefined) go(deskAt(made));
-  };
+  });
   return (
     <article className="stack tight">
       <h3 className="big">{title}</h3>

@@ -27,6 +27,20 @@ describe('what is heard while people wait', () => {
     expect(later.at(-1)?.[1]).toBe('3, 2, 1');
   });
 
+  test('WAIT-6 what is said is of the time left, what is not is a tick, and all of it belongs to the start', () => {
+    const { cues } = planWaiting(ms(395_000), REAL_VOICE);
+    expect(cues.map(({ kind }) => kind)).toEqual([
+      'start',
+      ...['reminder', 'remaining', 'reminder', 'reminder', 'remaining', 'remaining'],
+      'remaining',
+      'countdown',
+    ]);
+    expect(cues.map(({ segment }) => segment)).toEqual(cues.map(() => 0));
+    expect(cues.filter(({ kind }) => kind === 'reminder').flatMap(({ clips }) => clips)).toEqual(
+      [360, 240, 180].map((left) => ({ at: 480_000 - left * 1000, clip: 'tone.tick' })),
+    );
+  });
+
   test('WAIT-6 is whole minutes, a frame long to the last, with room for a clock that is fast', () => {
     fc.assert(
       fc.property(anyAhead, anyVoice, (ahead, lengths) => {
