@@ -1,7 +1,17 @@
 import { expect } from 'vitest';
+import { before } from '../../src/copy/before.ts';
 import { running } from '../../src/copy/running.ts';
 import { journey, seconds } from '../drivers/browser/journey.ts';
-import { button, heard, moveTo, SEVERAL, startOn } from '../drivers/browser/visit.ts';
+import {
+  button,
+  followMarshMile,
+  heard,
+  moveTo,
+  openSession,
+  SEVERAL,
+  startOn,
+  visit,
+} from '../drivers/browser/visit.ts';
 
 /**
  * The session: easy walk 0-10 s, then three times walk 60 s and run 30 s, easy walk to 290 s.
@@ -85,3 +95,37 @@ journey(
     expect(await more(running.coolDown)).toBeCloseTo(280 + 0.6, 0);
   },
 );
+
+journey('REAL-48 two taps on Start start the session, and hold nothing', async (j) => {
+  await visit(j.page, j.site);
+  await followMarshMile(j.page);
+  await openSession(j.page, SEVERAL);
+  const at = await button(j.page, before.start).boundingBox();
+  if (at === null) throw new Error('no Start in sight');
+  const [x, y] = [at.x + at.width / 4, at.y + at.height / 2];
+  await j.page.evaluate(() => {
+    const note = ({ timeStamp }: Event) => Reflect.set(window, 'tapped', timeStamp);
+    document.addEventListener('click', note, { capture: true, once: true });
+  });
+  await j.page.mouse.click(x, y);
+  const hold = button(j.page, running.hold);
+  await hold.waitFor();
+  const now = await hold.boundingBox();
+  // Where Start was there is Hold now: the second tap would be its.
+  expect(now && x > now.x && x < now.x + now.width && y > now.y && y < now.y + now.height).toBe(
+    true,
+  );
+  // Told to the page as one that came a tenth of a second after the first, however busy the machine is.
+  await j.page.evaluate(
+    ({ clientX, clientY }) => {
+      const second = new MouseEvent('click', { clientX, clientY, detail: 1, bubbles: true });
+      Object.defineProperty(second, 'timeStamp', { value: Reflect.get(window, 'tapped') + 100 });
+      document.elementFromPoint(clientX, clientY)?.dispatchEvent(second);
+    },
+    { clientX: x, clientY: y },
+  );
+  await seconds(1);
+  expect((await heard(j.page)).at).toBeLessThan(290);
+  await j.page.mouse.click(x, y);
+  await button(j.page, running.goOn).waitFor();
+});

@@ -1,6 +1,7 @@
 import { leading as words } from '../../copy/lead-day.ts';
 import { running } from '../../copy/running.ts';
 import { useApp, useSession } from '../app-context.tsx';
+import { dropSecondTap } from '../parts/second-tap.ts';
 
 /** The two that stand out: everyone stands still, or somebody needs help. */
 export function LeadControls() {
@@ -8,7 +9,11 @@ export function LeadControls() {
   const goOn = useSession((s) => s.view.offers.goOn);
   const act = () => session.getState();
   return (
-    <section className="controls lead-controls" aria-label={running.controls}>
+    <section
+      className="controls lead-controls"
+      aria-label={running.controls}
+      onClickCapture={dropSecondTap}
+    >
       <div className="controls-pair">
         {goOn ? (
           <button type="button" className="button primary" onClick={() => act().goOn()}>

@@ -1,10 +1,11 @@
-import { useEffect, useState } from 'react';
+import { type MouseEvent, useEffect, useState } from 'react';
 import { agreedStart as words } from '../../copy/agreed-start.ts';
 import { timeOfDay } from '../../copy/times.ts';
 import { agreedTime, usualStart } from '../../domain/session/agreed-time.ts';
 import { useApp } from '../app-context.tsx';
 import { Dialog } from './Dialog.tsx';
 import { Field } from './Field.tsx';
+import { noteTap } from './second-tap.ts';
 
 /** Beside Start: a time at which several phones begin together. */
 export function AgreedStart() {
@@ -41,7 +42,8 @@ function AgreedStartSheet({ onClose }: { onClose: () => void }) {
   const time = typed ?? clockOf(usualStart(now));
   const found = agreedTime(time, now, offsetAt);
   // Inside the tap: looked at once more, because a minute may have passed since it was drawn.
-  const wait = (): void => {
+  const wait = (event: MouseEvent): void => {
+    noteTap(event);
     const tapped = app.clock.now();
     const start = agreedTime(typed ?? clockOf(usualStart(tapped)), tapped, offsetAt);
     if (start.ok) app.session.getState().start(start.at);

@@ -9,6 +9,7 @@ import { KeptFocus, useKeptFocus } from './KeptFocus.tsx';
 import { Notices } from './Notices.tsx';
 import { PressLong } from './PressLong.tsx';
 import { useArrival } from './Screen.tsx';
+import { dropSecondTap } from './second-tap.ts';
 
 interface WaitProps {
   /** Who waits, where it is not the group of this phone. */
@@ -51,7 +52,12 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
         <Notices />
         {!silent && <HowTo />}
       </div>
-      <section ref={group} className="controls" aria-label={running.controls}>
+      <section
+        ref={group}
+        className="controls"
+        aria-label={running.controls}
+        onClickCapture={dropSecondTap}
+      >
         {missed ? <Missed /> : <Waiting silent={silent} />}
         <KeptFocus>
           <Leave />

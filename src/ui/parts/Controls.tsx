@@ -3,6 +3,7 @@ import { running } from '../../copy/running.ts';
 import { useApp, useSession } from '../app-context.tsx';
 import { useKeptFocus } from './KeptFocus.tsx';
 import { RunSheet } from './RunSheet.tsx';
+import { dropSecondTap } from './second-tap.ts';
 
 /** Three controls that stand out, an undo while it counts, and the way to the rest. */
 export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: () => void }) {
@@ -13,7 +14,12 @@ export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: (
   const act = () => session.getState();
   const group = useKeptFocus<HTMLElement>();
   return (
-    <section ref={group} className="controls" aria-label={running.controls}>
+    <section
+      ref={group}
+      className="controls"
+      aria-label={running.controls}
+      onClickCapture={dropSecondTap}
+    >
       <Undo />
       <div className="controls-pair">
         {/* One button of two names: the focus stays on it when it is pressed by a key. */}

@@ -1,3 +1,4 @@
+import type { MouseEvent } from 'react';
 import type { Choice, Medium } from '../../app/session-contract.ts';
 import { before } from '../../copy/before.ts';
 import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
@@ -5,6 +6,7 @@ import { AgreedStart } from './AgreedStart.tsx';
 import { useDetour } from './came-from.ts';
 import { KeptFocus } from './KeptFocus.tsx';
 import { type NextStep, nextStep } from './next-step.ts';
+import { noteTap } from './second-tap.ts';
 
 interface StartFootProps {
   readonly choice: Choice;
@@ -133,7 +135,13 @@ function StepNow(props: StepProps) {
     case 'start':
       return (
         <>
-          <Primary calm={waits} onClick={() => app.session.getState().start()}>
+          <Primary
+            calm={waits}
+            onClick={(event) => {
+              noteTap(event);
+              app.session.getState().start();
+            }}
+          >
             {name ?? (silent ? before.startSilent : before.start)}
           </Primary>
           {together && <AgreedStart />}
@@ -143,7 +151,7 @@ function StepNow(props: StepProps) {
 }
 
 interface PrimaryProps {
-  readonly onClick: () => void;
+  readonly onClick: (event: MouseEvent) => void;
   readonly calm?: boolean;
   readonly children: string;
 }
