@@ -77,6 +77,17 @@ describe('a session written down by hand', () => {
     expect(written(app)).toHaveLength(1);
   });
 
+  it('FELT-4 a second tap where the first led on saves no answers that nobody gave', async () => {
+    const app = open();
+    await press(byHand.next);
+    await press(felt.save);
+    expect(here()).toBe('/felt/made-1');
+    expect(written(app)).toHaveLength(1);
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    await press(felt.save);
+    await waitFor(() => expect(here()).toBe('/done/made-1'));
+  });
+
   it('FELT-4 another session, another day and part of it are kept as they were given', async () => {
     const app = open();
     await user.selectOptions(await screen.findByLabelText(byHand.group), 'wren');

@@ -6,13 +6,14 @@ const NEAR_PX = 40;
 
 let first: { readonly x: number; readonly y: number; readonly at: number } | undefined;
 
-/** To be told of a tap that puts a session's controls where it was made. */
+/** To be told of a tap after which another control stands where it was made. */
 export function noteTap({ clientX: x, clientY: y, timeStamp: at }: MouseEvent): void {
   first = { x, y, at };
 }
 
 /**
- * Who taps Start twice means to start, and not to hold what has just begun. A key is no tap
+ * For those controls. Who taps Start twice means to start, and not to hold what has just begun;
+ * who goes on twice has not yet seen what is asked there. A key is no tap
  * (UI Events, section 3.4: its click counts 0).
  */
 export function dropSecondTap(event: MouseEvent): void {

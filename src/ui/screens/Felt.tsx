@@ -17,6 +17,7 @@ import { NotHere } from '../parts/NotHere.tsx';
 import { planOf } from '../parts/plan-of.ts';
 import { timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
+import { dropSecondTap } from '../parts/second-tap.ts';
 import { isOver } from '../parts/session-state.ts';
 import { WarningField } from '../parts/WarningField.tsx';
 
@@ -81,7 +82,7 @@ function FeltForm({ entry }: { entry: LogEntry }) {
       sub={`${weeks.session(entry.week, entry.session)}, ${entry.group.name}.`}
       back={{ href: '/done', name: common.done }}
       foot={
-        <div className="pair">
+        <div className="pair" onClickCapture={dropSecondTap}>
           <button type="button" className="button primary" onClick={() => void save()}>
             {felt.save}
           </button>

@@ -19,6 +19,7 @@ import { toFirstProblem } from '../parts/Field.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { firstChoice, SessionPick } from '../parts/SessionPick.tsx';
+import { noteTap } from '../parts/second-tap.ts';
 import { useHere } from '../parts/use-here.ts';
 import { useOneAtATime } from '../parts/use-one-at-a-time.ts';
 import { type WhenAnswer, WhenFields } from '../parts/WhenFields.tsx';
@@ -93,7 +94,14 @@ function NewForm({ first }: { first: Choice }) {
       sub={byHand.sub}
       back={{ href: '/done', name: common.done }}
       foot={
-        <button type="button" className="button primary wide" onClick={() => void save()}>
+        <button
+          type="button"
+          className="button primary wide"
+          onClick={(event) => {
+            noteTap(event);
+            void save();
+          }}
+        >
           {byHand.next}
         </button>
       }
