@@ -43,16 +43,23 @@ function moved(state: Session, at: Moment): Step<Session> {
   return step(next, ...boundary(state, next));
 }
 
-/** Remembers a gap to be told. */
-export const withGap = (next: Session, before: Session, at: Moment, lost: number): Session => ({
-  ...next,
-  gap: {
-    stoppedAt: before.moved.wall,
-    cameBackAt: at.wall,
-    position: before.place,
-    lost: ms(lost),
-  },
-});
+/**
+ * Since when the sound has not moved. A gap that nobody has answered, with no move since, goes on:
+ * an element may say that it plays, and stand.
+ */
+export const silentSince = ({ gap, lane, place, moved: { wall } }: Session): number =>
+  gap !== undefined && lane === 'session' && gap.position === place ? gap.stoppedAt : wall;
+
+/**
+ * Remembers a gap to be told.
+ *
+ * @param lost since the place last moved: how much less than the wall clock it did
+ */
+export function withGap(next: Session, before: Session, at: Moment, lost: number): Session {
+  const stoppedAt = silentSince(before);
+  const all = ms(lost + before.moved.wall - stoppedAt);
+  return { ...next, gap: { stoppedAt, cameBackAt: at.wall, position: before.place, lost: all } };
+}
 
 /** What comes after a gap is credited anew. */
 function afterGap(next: Session, wall: number): Session {

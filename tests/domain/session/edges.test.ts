@@ -66,6 +66,26 @@ describe('after a gap', () => {
   });
 });
 
+describe('a gap that goes on', () => {
+  it('PLAY-15 sound that only says that it plays ends no gap: all of it is told, and caught up', () => {
+    const phone = easyDay().pass(100).take().pass(30).say('playing').pass(4);
+    expect(phone.session).toMatchObject({ name: 'stalled', place: 100_000 });
+    phone.pass(26).say('woke');
+    expect(phone.session.gap).toMatchObject({ position: 100_000, lost: 60_000 });
+    expect(phone.wall - (phone.session.gap?.stoppedAt ?? 0)).toBe(60_000);
+    // Told once more a little later, it is the same gap.
+    expect(phone.pass(5).say('woke').session.gap?.lost).toBe(65_000);
+    expect(phone.say('catch-up').track).toBe(165_000);
+  });
+
+  it('PLAY-15 a gap that was left unanswered is not added to another one, further on', () => {
+    const phone = easyDay().pass(100).stick(true).pass(20).stick(false).pass(10);
+    expect(phone.session.gap?.lost).toBe(20_000);
+    phone.take().pass(30).say('woke');
+    expect(phone.session.gap).toMatchObject({ position: 110_000, lost: 30_000 });
+  });
+});
+
 describe('a lane behind the session', () => {
   it('PLAY-9 back in the five minutes of easy walk is their beginning', () => {
     const phone = inCoolDown(100).say('back');

@@ -2,7 +2,7 @@ import { unreachable } from '../../result.ts';
 import { ms } from '../../units.ts';
 import type { Step } from '../effect.ts';
 import type { PlacedEvent, SessionEvent } from '../event.ts';
-import { follow, GAP_MS, withGap } from '../follow.ts';
+import { follow, GAP_MS, silentSince, withGap } from '../follow.ts';
 import { andThen, endEarly, goOn, hold, runFrom, step } from '../move.ts';
 import type { Session } from '../session.ts';
 import { catchUp, toCoolDown } from '../wishes.ts';
@@ -42,7 +42,7 @@ const silent =
       case 'cool-down':
         return toCoolDown(state, wall);
       case 'catch-up':
-        return catchUp(state, wall, ms(Math.max(0, wall - state.moved.wall)));
+        return catchUp(state, wall, ms(Math.max(0, wall - silentSince(state))));
       case 'end':
         return endEarly(state, wall);
       case 'button-pause':
