@@ -5,9 +5,11 @@
  *   npm run mutation                    the folders of LED
  *   npm run mutation -- timeline cues   only these
  *   npm run mutation -- exchange 1/8 7  every line with the chance of one in eight, by the seed 7
- *   npm run mutation -- session again   what no test noticed the last time, with more patience
+ *   npm run mutation -- session again   what no test noticed the last time, with more patience,
+ *                                       and what was written anew since
  */
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import { setUp } from './setup.mjs';
 
@@ -15,7 +17,7 @@ import { setUp } from './setup.mjs';
 const LED = ['timeline', 'cues', 'track', 'session', 'exchange'];
 /** How long a property is looked at, in milliseconds: of thousands of changes, of what is left. */
 const QUICK = 100;
-const PATIENT = 1500;
+const PATIENT = 400;
 
 setUp();
 const { Stryker } = await import('@stryker-mutator/core');
@@ -29,8 +31,11 @@ const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
 mkdirSync('.cache/reports/mutation', { recursive: true });
 for (const folder of folders.length > 0 ? folders : LED) {
   const report = `.cache/reports/mutation/${folder}.json`;
-  const before = isAgain ? JSON.parse(readFileSync(report, 'utf8')) : [];
-  const mutate = isAgain ? placesOf(before.filter(isLeft)) : linesOf(folder);
+  const known = isAgain ? JSON.parse(readFileSync(report, 'utf8')) : [];
+  // In a file that was written anew since, nothing is where it was.
+  const [before, gone] = parted(known, ({ place: [file], source }) => source === sourceOf(file));
+  const rewritten = [...new Set(gone.map(({ place: [file] }) => file))].filter(existsSync);
+  const mutate = isAgain ? [...placesOf(before.filter(isLeft)), ...rewritten] : linesOf(folder);
   if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
   // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
@@ -48,7 +53,17 @@ function asChange({ fileName, location, replacement, status }) {
   const file = fileName.replace(`${process.cwd()}/`, '');
   const { start, end } = location;
   const range = `${start.line}:${start.column}-${end.line}:${end.column}`;
-  return { place: [file, range, replacement], status };
+  return { place: [file, range, replacement], status, source: sourceOf(file) };
+}
+
+/** What tells one state of a file from another. */
+function sourceOf(file) {
+  if (!existsSync(file)) return '';
+  return createHash('sha256').update(readFileSync(file)).digest('hex').slice(0, 12);
+}
+
+function parted(all, isFirst) {
+  return [all.filter(isFirst), all.filter((each) => !isFirst(each))];
 }
 
 function isLeft({ status }) {

@@ -64,10 +64,9 @@ export function encodePacket({ bytes, signature }: Packet): string {
 /** What was sealed as a code: base64url of version, kind, the sealed bytes and CRC-32 of all that. */
 export const encodeAnswer = (sealed: Uint8Array): string => closed(ANSWER_HEAD, sealed);
 
-/** Whether a code arrived as it was made. Cheap: nothing is inflated. */
+/** Whether a code that has a checksum arrived as it was made. Cheap: nothing is inflated. */
 function isWhole(bytes: Uint8Array): boolean {
   const end = bytes.length - CRC_BYTES;
-  if (end < HEAD_BYTES) return false;
   const said = crcBytes(crc32(bytes.subarray(0, end)));
   return said.every((byte, n) => byte === bytes[end + n]);
 }

@@ -7,6 +7,7 @@ import {
   sessionUid,
   toCalendar,
 } from '../../../src/domain/exchange/calendar.ts';
+import { calendarStart } from '../../../src/domain/exchange/calendar-start.ts';
 import { durationText, escapeText, foldLine } from '../../../src/domain/exchange/content-line.ts';
 import { isoWeek, isoWeekText } from '../../../src/domain/exchange/iso-week.ts';
 import { type PlanWish, plannedSessions } from '../../../src/domain/exchange/planned.ts';
@@ -14,6 +15,7 @@ import { isoDate } from '../../../src/domain/programme/calendar.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
+import { HERON, on, UNDATED } from '../advice/people.ts';
 
 /*
  * Read back by ical.js, which shares no code with us. Rows 11a to 11f are examples of RFC 5545
@@ -280,6 +282,25 @@ describe('an iCalendar file', () => {
         expect(seconds(durationText(n))).toBe(n);
       }),
     );
+  });
+
+  it('REC-1 before the first week planning begins with its Monday, without dates in the week of today', () => {
+    const start = (programme: typeof HERON, today: string) =>
+      calendarStart({ programme, group: 'curlew', entries: [], today });
+    const done = new Set();
+    expect(start(HERON, on(0, 3))).toEqual({ anchor: { monday: on(1, 1), week: 1 }, done });
+    expect(start(UNDATED, on(3, 4))).toEqual({ anchor: { monday: on(3, 1), week: 1 }, done });
+  });
+
+  it('REC-2 a file says its version and who made it, as RFC 5545 asks (3.7.3, 3.7.4)', () => {
+    const lines = toCalendar([], STAMP).split('\r\n');
+    expect(lines[0]).toBe('BEGIN:VCALENDAR');
+    expect(lines).toContain('VERSION:2.0');
+    expect(lines.filter((line) => /^PRODID:.+/.test(line))).toHaveLength(1);
+  });
+
+  it('REC-6 half of a surrogate pair is told as a sign that is missing', () => {
+    expect(escapeText('a\ud800b\udfffc')).toBe('a\ufffdb\ufffdc');
   });
 
   it('REC-2 the event itself is a whole day that makes nobody busy', () => {

@@ -122,13 +122,22 @@ describe('answers in a text', () => {
 
   it('IN-9 parts that together are not their code are told as damaged', () => {
     const [a = '', b = ''] = partLinks(BASE, two, 2, ANSWER);
-    expect(codes(`${a} ${b.slice(0, -3)}`)).toEqual(['damaged']);
+    expect([...answersIn(`${a} ${b.slice(0, -3)}`)]).toEqual([{ kind: 'damaged' }]);
   });
 
   it('IN-10 what is cut short is found as it stands, so that its damage can be said', () => {
     expect(codes(link(one).slice(0, -20))).toEqual([one.slice(0, -20)]);
     expect(codes(one.slice(0, 60))).toEqual([one.slice(0, 60)]);
     expect(codes(link(`${one.slice(0, 40)}.${one.slice(40)}`))[0]).toBe(one.slice(0, 40));
+  });
+
+  it('IN-10 behind the door of programmes only what begins as an answer is one, however long', () => {
+    const long = 'x'.repeat(60);
+    expect(codes(joinLink(BASE, long))).toEqual([]);
+    expect(codes(link(long))).toEqual([long]);
+    expect(codes(link('x'.repeat(20)))).toEqual([]);
+    // A programme's first letters further on say nothing.
+    expect(codes(link(`${'x'.repeat(40)}AQE${long}`))).toEqual([`${'x'.repeat(40)}AQE${long}`]);
   });
 
   it('IN-10 an address that only looks like a door is nobody’s answer', () => {

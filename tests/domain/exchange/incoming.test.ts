@@ -7,7 +7,7 @@ import { outgoingText, saysTheSame } from '../../../src/domain/exchange/compose.
 import { incomingFromCode, incomingOf } from '../../../src/domain/exchange/incoming.ts';
 import { joinLink } from '../../../src/domain/exchange/link.ts';
 import { encodePacket } from '../../../src/domain/exchange/packet.ts';
-import { readSuccession } from '../../../src/domain/exchange/succession.ts';
+import { readSuccession, successionClaims } from '../../../src/domain/exchange/succession.ts';
 import { toUtf8 } from '../../../src/domain/exchange/utf8.ts';
 import { codeBy, codeOf, newLeader, nodeVerifies, textBy } from '../../drivers/exchange/leader.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
@@ -103,6 +103,8 @@ describe('what comes in', () => {
       code: 'plan',
       path: 'weeks[0].sessions.curlew',
     });
+    const cut = incomingFromCode(encodePacket({ bytes: toUtf8(text) }).slice(0, 4));
+    expect(cut).toEqual({ ok: false, error: { code: 'cut-short' } });
     const notText = encodePacket({ bytes: Uint8Array.of(0x7b, 0xff, 0x7d) });
     expect(incomingFromCode(notText)).toEqual({ ok: false, error: { code: 'damaged' } });
   });
@@ -133,6 +135,38 @@ describe('what comes in', () => {
     expect(readSuccession(JSON.stringify(file))).toEqual([]);
     file.leader.was = Array.from({ length: 40 }, () => third.was[1]);
     expect(readSuccession(JSON.stringify(file))).toHaveLength(4);
+  });
+});
+
+describe('a row of changes', () => {
+  it('XCHG-13 each key signs the one after it, the last the key of now', () => {
+    const third = newLeader(newLeader(leader));
+    const [first, second] = third.was;
+    if (first === undefined || second === undefined) throw new Error('no changes');
+    const claims = successionClaims(third.was, third.sign);
+    expect(claims.map(({ by, bytes }) => [by, Buffer.from(bytes).toString()])).toEqual([
+      [first.sign, `towpath-key/1\n${first.sign}\n${second.sign}`],
+      [second.sign, `towpath-key/1\n${second.sign}\n${third.sign}`],
+    ]);
+  });
+
+  it('XCHG-13 a proof is 86 letters and nothing else, a key 44', () => {
+    const file = JSON.parse(textBy(newLeader(leader), marshProgramme(4)));
+    const [step] = file.leader.was;
+    const taken = (was: object) => {
+      file.leader.was = [was];
+      return readSuccession(JSON.stringify(file)).length;
+    };
+    expect(taken(step)).toBe(1);
+    for (const proof of [
+      `${step.proof}A`,
+      `A${step.proof}`,
+      step.proof.slice(1),
+      `${step.proof}\n`,
+    ])
+      expect(taken({ ...step, proof })).toBe(0);
+    for (const sign of [`${step.sign}A`, `A${step.sign}`, step.sign.slice(1)])
+      expect(taken({ ...step, sign })).toBe(0);
   });
 });
 

@@ -56,6 +56,14 @@ describe('links', () => {
 });
 
 describe('parts', () => {
+  it('XCHG-9 every part has to fit, the first too, which may be a letter longer than the last', () => {
+    const code = 'A'.repeat(101);
+    const [first = '', last = ''] = partLinks(BASE, code, 2);
+    expect(first.length).toBe(last.length + 1);
+    expect(fewestLinks(BASE, code, first.length)).toHaveLength(2);
+    expect(fewestLinks(BASE, code, last.length)).toHaveLength(3);
+  });
+
   it('XCHG-9 there are as few as fit, four at most, each no longer than asked', () => {
     fc.assert(
       fc.property(code, fc.integer({ min: 120, max: 1000 }), (text, longest) => {
@@ -131,6 +139,9 @@ describe('parts', () => {
     '0.2.abcdef.x',
     '1.2.abc.x',
     '1.2.abcdef.',
+    'x1.2.abcdef.y',
+    '1.2.abcdef.y z',
+    '1.2.abcdefg.y',
   ])('XCHG-9 %s is no part', (text) => {
     expect(readPart(text)).toBeUndefined();
   });

@@ -148,6 +148,15 @@ describe('the log as a table', () => {
     });
   });
 
+  it('REC-17 what was not said is an empty cell', () => {
+    const { feltAt: _, ...bare } = entry({ feeling: {} });
+    const [, row = ''] = logTable([bare]).split('\r\n');
+    expect(row).toContain(',,');
+    expect(row).not.toContain('undefined');
+    const cells = row.split(',');
+    expect(cells[LOG_COLUMNS.indexOf('effort')]).toBe('');
+  });
+
   it('REC-17 moments are those of the place, and the day is never moved by whoever reads the file', () => {
     expect(momentText(Date.UTC(2027, 2, 8, 4, 59), -300)).toBe('2027-03-07T23:59:00-05:00');
     fc.assert(

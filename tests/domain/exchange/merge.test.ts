@@ -280,6 +280,15 @@ describe('who somebody is to a leader, from two phones', () => {
     ];
     expect(mergePeople(young, other).under16).toBe(true);
     expect(mergePeople(other, young).under16).toBe(true);
+    // Whoever is known longer decides the rest, and not this.
+    const first = [{ at: 1, ids: ['a'] }];
+    const then = [{ at: 2, ids: ['b'] }];
+    const [old, late] = [
+      person('s', first, { under16: false }),
+      person('t', then, { under16: true }),
+    ];
+    expect(mergePeople(old, late)).toMatchObject({ secret: 's', under16: true });
+    expect(mergePeople(late, old)).toMatchObject({ secret: 's', under16: true });
     expect(mergePeople(person('s', []), person('s', []))).not.toHaveProperty('under16');
   });
 });

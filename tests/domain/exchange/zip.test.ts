@@ -111,6 +111,27 @@ describe('the list of an archive', () => {
   });
 });
 
+describe('the lines of a directory', () => {
+  it('IN-13 have other fields and a comment behind their names, which are passed over', () => {
+    // APPNOTE.TXT 6.3.10, section 4.3.12: 46 bytes, then name, other fields and comment.
+    const lineOf = (name: string, other: string, comment: string): Uint8Array => {
+      const line = Buffer.alloc(46);
+      line.writeUInt32LE(0x02014b50, 0);
+      line.writeUInt16LE(name.length, 28);
+      line.writeUInt16LE(other.length, 30);
+      line.writeUInt16LE(comment.length, 32);
+      return Uint8Array.from([...line, ...Buffer.from(name + other + comment, 'latin1')]);
+    };
+    const list = joined(
+      lineOf('a.txt', 'UT-time', 'said'),
+      lineOf('b', '', 'x'),
+      lineOf('c', 'y', ''),
+    );
+    const read = entriesIn(list, 3);
+    expect(read.ok && read.value.map(({ name }) => name)).toEqual(['a.txt', 'b', 'c']);
+  });
+});
+
 describe('a file in an archive', () => {
   it('IN-13 begins behind its own header, its name and what else stands there', () => {
     for (const [name, at] of [
