@@ -70,8 +70,10 @@ function isLeft({ status }) {
   return status === 'Survived' || status === 'NoCoverage';
 }
 
+/** As ranges to change in: there columns count from 0, in what came of a change from 1. */
 function placesOf(changes) {
-  return [...new Set(changes.map(({ place: [file, range] }) => `${file}:${range}`))];
+  const from0 = (range) => range.replace(/:(\d+)/g, (_, column) => `:${column - 1}`);
+  return [...new Set(changes.map(({ place: [file, range] }) => `${file}:${from0(range)}`))];
 }
 
 function tell(folder, changes) {
