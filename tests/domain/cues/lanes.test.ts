@@ -31,7 +31,9 @@ describe('the lanes behind a session', () => {
 
   test('CUE-19 one minute more says so, and then is quiet for exactly a minute', () => {
     const plan = planOneMore(REAL_VOICE);
-    expect(plan.cues.map(({ text }) => text)).toEqual(['One minute more.']);
+    expect(plan.cues.map(({ kind, text }) => [kind, text])).toEqual([
+      ['start', 'One minute more.'],
+    ]);
     expect(plan.cues[0]?.at).toBeLessThan(1000);
     expect(plan.total - (plan.cues[0]?.end ?? 0)).toBe(60_000);
   });

@@ -31,7 +31,8 @@ describe('a session as a person would read it', () => {
     (name) => {
       const fixture = readFileSync(new URL(name, FOLDER), 'utf8');
       const reminders = settingIn(fixture, 'reminders');
-      const { cues } = planCues(timelineOf(settingIn(fixture, 'plan')), {
+      const timeline = timelineOf(settingIn(fixture, 'plan'));
+      const { cues } = planCues(timeline, {
         talk: settingIn(fixture, 'talk') as Talk,
         target: Number(settingIn(fixture, 'target')),
         reminders: reminders === '' ? [] : reminders.split('; '),
@@ -39,6 +40,15 @@ describe('a session as a person would read it', () => {
       });
       const written = fixture.split('\n').filter((line) => line !== '' && !line.startsWith('#'));
       expect(cues.map(lineOf)).toEqual(written);
+      // Each belongs to the part that it is heard in, a countdown to the one that it leads to.
+      for (const { kind, segment, at } of cues) {
+        const part = timeline.segments[segment];
+        const end = kind === 'finish' ? timeline.total + 1000 : (part?.end ?? 0);
+        const lead = kind === 'countdown' ? 3000 : 0;
+        expect(at).toBeGreaterThanOrEqual((part?.start ?? Infinity) - lead);
+        expect(at).toBeLessThan(end);
+        if (kind === 'finish') expect(segment).toBe(timeline.segments.length - 1);
+      }
     },
   );
 });
