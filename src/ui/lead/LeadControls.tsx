@@ -1,18 +1,19 @@
 import { leading as words } from '../../copy/lead-day.ts';
 import { running } from '../../copy/running.ts';
 import { useApp, useSession } from '../app-context.tsx';
-import { dropSecondTap } from '../parts/second-tap.ts';
+import { useSecondTap } from '../parts/use-second-tap.ts';
 
 /** The two that stand out: everyone stands still, or somebody needs help. */
 export function LeadControls() {
   const session = useApp().session;
   const goOn = useSession((s) => s.view.offers.goOn);
   const act = () => session.getState();
+  const secondTap = useSecondTap();
   return (
     <section
       className="controls lead-controls"
       aria-label={running.controls}
-      onClickCapture={dropSecondTap}
+      onClickCapture={secondTap.drop}
     >
       <div className="controls-pair">
         {goOn ? (

@@ -5,7 +5,7 @@ import { agreedTime, usualStart } from '../../domain/session/agreed-time.ts';
 import { useApp } from '../app-context.tsx';
 import { Dialog } from './Dialog.tsx';
 import { Field } from './Field.tsx';
-import { noteTap } from './second-tap.ts';
+import { useSecondTap } from './use-second-tap.ts';
 
 /** Beside Start: a time at which several phones begin together. */
 export function AgreedStart() {
@@ -30,6 +30,7 @@ const LOOK_MS = 5000;
 
 function AgreedStartSheet({ onClose }: { onClose: () => void }) {
   const app = useApp();
+  const secondTap = useSecondTap();
   const offsetAt = (utc: number): number => app.clock.zoneTime(utc).offsetMinutes;
   const clockOf = (utc: number): string => timeOfDay(utc, offsetAt(utc));
   const [now, setNow] = useState(() => app.clock.now());
@@ -43,7 +44,7 @@ function AgreedStartSheet({ onClose }: { onClose: () => void }) {
   const found = agreedTime(time, now, offsetAt);
   // Inside the tap: looked at once more, because a minute may have passed since it was drawn.
   const wait = (event: MouseEvent): void => {
-    noteTap(event);
+    secondTap.note(event);
     const tapped = app.clock.now();
     const start = agreedTime(typed ?? clockOf(usualStart(tapped)), tapped, offsetAt);
     if (start.ok) app.session.getState().start(start.at);

@@ -9,7 +9,7 @@ import { KeptFocus, useKeptFocus } from './KeptFocus.tsx';
 import { Notices } from './Notices.tsx';
 import { PressLong } from './PressLong.tsx';
 import { useArrival } from './Screen.tsx';
-import { dropSecondTap } from './second-tap.ts';
+import { useSecondTap } from './use-second-tap.ts';
 
 interface WaitProps {
   /** Who waits, where it is not the group of this phone. */
@@ -31,6 +31,7 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
       : words.startsAt(time);
   const heading = useArrival(running.title);
   const group = useKeptFocus<HTMLElement>();
+  const secondTap = useSecondTap();
   return (
     <main className="run" data-state={state}>
       <p role="status" className="for-readers">
@@ -56,7 +57,7 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
         ref={group}
         className="controls"
         aria-label={running.controls}
-        onClickCapture={dropSecondTap}
+        onClickCapture={secondTap.drop}
       >
         {missed ? <Missed /> : <Waiting silent={silent} />}
         <KeptFocus>

@@ -3,7 +3,7 @@ import { running } from '../../copy/running.ts';
 import { useApp, useSession } from '../app-context.tsx';
 import { useKeptFocus } from './KeptFocus.tsx';
 import { RunSheet } from './RunSheet.tsx';
-import { dropSecondTap } from './second-tap.ts';
+import { useSecondTap } from './use-second-tap.ts';
 
 /** Three controls that stand out, an undo while it counts, and the way to the rest. */
 export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: () => void }) {
@@ -13,12 +13,13 @@ export function Controls({ onWatch, onHear }: { onWatch?: () => void; onHear?: (
   const goOn = useSession((s) => s.view.offers.goOn);
   const act = () => session.getState();
   const group = useKeptFocus<HTMLElement>();
+  const secondTap = useSecondTap();
   return (
     <section
       ref={group}
       className="controls"
       aria-label={running.controls}
-      onClickCapture={dropSecondTap}
+      onClickCapture={secondTap.drop}
     >
       <Undo />
       <div className="controls-pair">

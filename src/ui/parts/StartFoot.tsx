@@ -6,7 +6,7 @@ import { AgreedStart } from './AgreedStart.tsx';
 import { useDetour } from './came-from.ts';
 import { KeptFocus } from './KeptFocus.tsx';
 import { type NextStep, nextStep } from './next-step.ts';
-import { noteTap } from './second-tap.ts';
+import { useSecondTap } from './use-second-tap.ts';
 
 interface StartFootProps {
   readonly choice: Choice;
@@ -71,6 +71,7 @@ export function Step(props: StepProps) {
 function StepNow(props: StepProps) {
   const { step, silent, onSilent, onRetry, waits, name, together = true } = props;
   const app = useApp();
+  const secondTap = useSecondTap();
   const detour = useDetour();
   switch (step.name) {
     case 'elsewhere':
@@ -138,7 +139,7 @@ function StepNow(props: StepProps) {
           <Primary
             calm={waits}
             onClick={(event) => {
-              noteTap(event);
+              secondTap.note(event);
               app.session.getState().start();
             }}
           >

@@ -17,8 +17,8 @@ import { NotHere } from '../parts/NotHere.tsx';
 import { planOf } from '../parts/plan-of.ts';
 import { timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
-import { dropSecondTap } from '../parts/second-tap.ts';
 import { isOver } from '../parts/session-state.ts';
+import { useSecondTap } from '../parts/use-second-tap.ts';
 import { WarningField } from '../parts/WarningField.tsx';
 
 /** How hard a session was. Every answer may be left out, and all of it may be left for later. */
@@ -54,6 +54,7 @@ const NOTE_MAX = 500;
 
 function FeltForm({ entry }: { entry: LogEntry }) {
   const app = useApp();
+  const secondTap = useSecondTap();
   const [, go] = useLocation();
   const before = entry.feeling;
   const [effort, setEffort] = useState(before.effort);
@@ -82,7 +83,7 @@ function FeltForm({ entry }: { entry: LogEntry }) {
       sub={`${weeks.session(entry.week, entry.session)}, ${entry.group.name}.`}
       back={{ href: '/done', name: common.done }}
       foot={
-        <div className="pair" onClickCapture={dropSecondTap}>
+        <div className="pair" onClickCapture={secondTap.drop}>
           <button type="button" className="button primary" onClick={() => void save()}>
             {felt.save}
           </button>

@@ -19,9 +19,9 @@ import { toFirstProblem } from '../parts/Field.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { Screen } from '../parts/Screen.tsx';
 import { firstChoice, SessionPick } from '../parts/SessionPick.tsx';
-import { noteTap } from '../parts/second-tap.ts';
 import { useHere } from '../parts/use-here.ts';
 import { useOneAtATime } from '../parts/use-one-at-a-time.ts';
+import { useSecondTap } from '../parts/use-second-tap.ts';
 import { type WhenAnswer, WhenFields } from '../parts/WhenFields.tsx';
 import { whichOf } from '../parts/which.ts';
 
@@ -62,6 +62,7 @@ const HOWS = ['by-hand', 'there'] as const;
 
 function NewForm({ first }: { first: Choice }) {
   const app = useApp();
+  const secondTap = useSecondTap();
   const [, go] = useLocation();
   const programmes = useProgrammes((p) => p.programmes);
   const [choice, setChoice] = useState(first);
@@ -98,7 +99,7 @@ function NewForm({ first }: { first: Choice }) {
           type="button"
           className="button primary wide"
           onClick={(event) => {
-            noteTap(event);
+            secondTap.note(event);
             void save();
           }}
         >
