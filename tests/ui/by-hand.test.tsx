@@ -79,8 +79,12 @@ describe('a session written down by hand', () => {
 
   it('FELT-4 a second tap where the first led on saves no answers that nobody gave', async () => {
     const app = open();
-    await press(byHand.next);
-    await press(felt.save);
+    const tap = async (name: string) => {
+      const target = await screen.findByRole('button', { name });
+      await user.pointer({ keys: '[MouseLeft]', target, coords: { clientX: 90, clientY: 700 } });
+    };
+    await tap(byHand.next);
+    await tap(felt.save);
     expect(here()).toBe('/felt/made-1');
     expect(written(app)).toHaveLength(1);
     await new Promise((resolve) => setTimeout(resolve, 600));

@@ -20,11 +20,17 @@ export interface SecondTap {
   note(event: MouseEvent): void;
   /**
    * For those controls, as their `onClickCapture`. Who taps Start twice means to start, and not to
-   * hold what has just begun; who goes on twice has not yet seen what is asked there. A key is no
-   * tap (UI Events, section 3.4: its click counts 0).
+   * hold what has just begun; who goes on twice has not yet seen what is asked there.
    */
   drop(event: MouseEvent): void;
 }
+
+/**
+ * A key, a script or a reader is no finger: its click counts 0 (UI Events, section 3.4) or, in
+ * WebKit, is told to be at the page's very corner, where nothing is to be tapped.
+ */
+const isTap = ({ detail, clientX, clientY }: MouseEvent): boolean =>
+  detail > 0 && (clientX !== 0 || clientY !== 0);
 
 /** The taps of this app. */
 export function useSecondTap(): SecondTap {
@@ -35,7 +41,7 @@ export function useSecondTap(): SecondTap {
     },
     drop(event) {
       const first = taps.get(app);
-      if (first === undefined || event.detail === 0) return;
+      if (first === undefined || !isTap(event)) return;
       const away = Math.hypot(event.clientX - first.x, event.clientY - first.y);
       if (event.timeStamp - first.at > SOON_MS || away > NEAR_PX) return;
       event.preventDefault();
