@@ -41,6 +41,8 @@ export function useSecondTap(): SecondTap {
     },
     drop(event) {
       const first = taps.get(app);
+      // Whatever is pressed next, there is no second tap after it.
+      taps.delete(app);
       if (first === undefined || !isTap(event)) return;
       const away = Math.hypot(event.clientX - first.x, event.clientY - first.y);
       if (event.timeStamp - first.at > SOON_MS || away > NEAR_PX) return;
