@@ -17,6 +17,7 @@ import {
 import { restore } from '../../../src/domain/exchange/restore.ts';
 import { sideOf } from '../../../src/domain/exchange/restore-side.ts';
 import type { Decision, Following, Pause } from '../../../src/domain/log/following.ts';
+import { programmeText } from '../../drivers/exchange/short-programme.ts';
 import { entry } from '../../drivers/records/entries.ts';
 
 const ID = 'heron-loop-spring';
@@ -26,33 +27,15 @@ const [KEY, OTHER, THIRD] = ['A', 'B', 'C'].map((letter) => letter.repeat(44)) a
   string,
 ];
 
-const programmeText = (revision: number, sign: string | null = null, title = 'The marsh'): string =>
-  JSON.stringify({
-    format: 'towpath-programme/1',
-    id: ID,
-    revision,
-    title,
-    language: 'en',
-    goal: { name: 'Heron Loop', distanceM: 5000 },
-    groups: [{ id: 'wren', name: 'Wren', for: '' }],
-    weeks: [
-      {
-        focus: '',
-        effort: 50,
-        timesPerWeek: { min: 2, max: 3 },
-        sessions: { wren: '9 min walk' },
-      },
-    ],
-    reminders: [],
-    leader: { name: 'Imogen', sign, seal: null },
-  });
+const textOf = (revision: number, sign: string | null = null, title = 'The marsh'): string =>
+  programmeText(ID, revision, { title, leader: { name: 'Imogen', sign, seal: null } });
 
 const row = (text: string, more: object = {}, id = ID): Row => [
   id,
   { id, text, cameAt: 5, ...more },
 ];
 const by = (key: string, revision: number, more: object = {}, title?: string): Row =>
-  row(programmeText(revision, key, title), { key, signature: `by ${key}`, ...more });
+  row(textOf(revision, key, title), { key, signature: `by ${key}`, ...more });
 const merged = (here: readonly Row[], given: readonly Row[], vouched = {}) => {
   const { rows, ids, notTaken } = mergeProgrammes(here, given, vouched);
   return { rows: [...rows], ids: Object.fromEntries(ids), notTaken };
@@ -61,12 +44,12 @@ const merged = (here: readonly Row[], given: readonly Row[], vouched = {}) => {
 describe('a programme that a backup holds', () => {
   it('REC-12 is told of by what is wrong with it', () => {
     const cases: readonly (readonly [string, Row])[] = [
-      ['shape', [ID, { id: ID, text: programmeText(1) }]],
-      ['shape', ['another', { id: ID, text: programmeText(1), cameAt: 1 }]],
-      ['shape', ['another', { id: 'another', text: programmeText(1), cameAt: 1 }]],
+      ['shape', [ID, { id: ID, text: textOf(1) }]],
+      ['shape', ['another', { id: ID, text: textOf(1), cameAt: 1 }]],
+      ['shape', ['another', { id: 'another', text: textOf(1), cameAt: 1 }]],
       ['programme', row('Dear Imogen')],
-      ['newer', row(programmeText(1).replace('programme/1', 'programme/2'))],
-      ['signature', row(programmeText(1, KEY), { key: OTHER })],
+      ['newer', row(textOf(1).replace('programme/1', 'programme/2'))],
+      ['signature', row(textOf(1, KEY), { key: OTHER })],
     ];
     for (const [why, given] of cases)
       expect(merged([], [given])).toEqual({
@@ -78,13 +61,13 @@ describe('a programme that a backup holds', () => {
 
   it('REC-12 under a number of its own it is that programme still', () => {
     const id = `${ID}.2`;
-    const { rows, ids } = merged([], [row(programmeText(1), {}, id)]);
-    expect(rows).toEqual([row(programmeText(1), {}, id)]);
+    const { rows, ids } = merged([], [row(textOf(1), {}, id)]);
+    expect(rows).toEqual([row(textOf(1), {}, id)]);
     expect(ids).toEqual({ [id]: id });
   });
 
   it('REC-12 of one text twice the signed copy stays, and the day when it first came', () => {
-    const text = programmeText(1, KEY);
+    const text = textOf(1, KEY);
     const signed = { key: KEY, signature: 's' };
     const both = row(text, { ...signed, cameAt: 3 });
     const [bare, full] = [row(text, { cameAt: 3 }), row(text, { ...signed, cameAt: 7 })];
@@ -103,13 +86,11 @@ describe('a programme that a backup holds', () => {
       const [[, stored] = []] = there.rows;
       return (stored as { text: string }).text;
     };
-    expect(stays(by(KEY, 1, { cameAt: 9 }), by(KEY, 2, { cameAt: 1 }))).toBe(programmeText(2, KEY));
+    expect(stays(by(KEY, 1, { cameAt: 9 }), by(KEY, 2, { cameAt: 1 }))).toBe(textOf(2, KEY));
     expect(stays(by(KEY, 2, { cameAt: 9 }, 'Dunes'), by(KEY, 2, { cameAt: 1 }, 'Sands'))).toBe(
-      programmeText(2, KEY, 'Dunes'),
+      textOf(2, KEY, 'Dunes'),
     );
-    expect(stays(by(KEY, 2, {}, 'Dunes'), by(KEY, 2, {}, 'Sands'))).toBe(
-      programmeText(2, KEY, 'Sands'),
-    );
+    expect(stays(by(KEY, 2, {}, 'Dunes'), by(KEY, 2, {}, 'Sands'))).toBe(textOf(2, KEY, 'Sands'));
   });
 
   it('REC-12 what is known here of replaced keys stays, its own key never among them', () => {
@@ -140,7 +121,7 @@ describe('a programme that a backup holds', () => {
     const { rows, ids } = merged([here], [by(KEY, 1)]);
     expect(rows).toEqual([
       here,
-      row(programmeText(1, KEY), { key: KEY, signature: `by ${KEY}` }, `${ID}.2`),
+      row(textOf(1, KEY), { key: KEY, signature: `by ${KEY}` }, `${ID}.2`),
     ]);
     expect(ids).toEqual({ [ID]: `${ID}.2` });
   });

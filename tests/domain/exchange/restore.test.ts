@@ -8,6 +8,7 @@ import { mergeEntries, mergePauses } from '../../../src/domain/exchange/merge-re
 import { restore } from '../../../src/domain/exchange/restore.ts';
 import type { Following } from '../../../src/domain/log/following.ts';
 import { blankSheet } from '../../../src/domain/workshop/blank.ts';
+import { programmeText } from '../../drivers/exchange/short-programme.ts';
 import {
   entry,
   PROGRAMME_IDS,
@@ -17,28 +18,6 @@ import {
 } from '../../drivers/records/entries.ts';
 
 const AT = Date.UTC(2027, 3, 12, 18);
-
-/** As short as a programme can be: hundreds of them are read below. */
-const programmeText = (id: string, revision: number, more: object = {}): string =>
-  JSON.stringify({
-    format: 'towpath-programme/1',
-    id,
-    revision,
-    title: 'A week on the marsh',
-    language: 'en',
-    goal: { name: 'Heron Loop', distanceM: 5000 },
-    groups: [{ id: 'wren', name: 'Wren', for: '' }],
-    weeks: [
-      {
-        focus: '',
-        effort: 50,
-        timesPerWeek: { min: 2, max: 3 },
-        sessions: { wren: '9 min walk' },
-      },
-    ],
-    reminders: [],
-    ...more,
-  });
 
 const KEYS = ['A', 'B'].map((letter) => letter.repeat(44));
 
