@@ -40,15 +40,16 @@ function drawnTo(laid: Laid, length: Ms): readonly Stretch[] {
 }
 
 /**
- * What was gone through of a plan. A session that Towpath led says so itself. One that was written
- * down afterwards may have no stretches: then its minutes are shared out over the plan in the plan's own
+ * What was gone through of a plan. A session that Towpath led says so itself, and where all its
+ * stretches were too short to be told in seconds it was nothing. One that was written down afterwards
+ * may have no stretches: then its minutes are shared out over the plan in the plan's own
  * proportions, or, with no minutes either, it was the whole plan when it was done to the end.
  *
  * @param laid the entry's plan, or nothing where it cannot be read
  */
 export function goneThrough(entry: LogEntry, laid: Laid | undefined): Gone {
   if (laid === undefined) return { basis: 'not-known', stretches: [] };
-  if (entry.covered.length > 0) {
+  if (entry.how === 'app' || entry.covered.length > 0) {
     const covered = entry.covered.map(
       ([from, to]): Interval => [msOfSeconds(from), msOfSeconds(to)],
     );
@@ -56,9 +57,9 @@ export function goneThrough(entry: LogEntry, laid: Laid | undefined): Gone {
     return { basis, stretches: within(laid, merge(covered)) };
   }
   const done = msOfSeconds(Math.max(0, entry.doneSeconds));
-  const whole = done === 0 && entry.how !== 'app' && entry.outcome === 'finished';
+  const whole = done === 0 && entry.outcome === 'finished';
   if (whole || done === laid.total) return { basis: 'whole-plan', stretches: laid.stretches };
   return done === 0
-    ? { basis: 'covered', stretches: [] }
+    ? { basis: 'as-told', stretches: [] }
     : { basis: 'shared-out', stretches: drawnTo(laid, done) };
 }

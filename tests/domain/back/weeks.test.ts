@@ -103,6 +103,17 @@ describe('the minutes of a session', () => {
     expect(minutesOf(early)).toMatchObject({ walk: 0, run: 0 });
   });
 
+  it('BACK-3 led, and ended at once, it has the stretches that it tells of, and was not written down', () => {
+    // Three pieces of 0.4 s: together a second, and none of them long enough to be told in seconds.
+    const pieces = {
+      covered: [],
+      doneSeconds: 1,
+      activeSeconds: 1,
+      outcome: 'ended-early',
+    } as const;
+    expect(minutesOf(entryWith(pieces))).toMatchObject({ walk: 0, run: 0, basis: 'covered' });
+  });
+
   it('BACK-3 a plan that cannot be read leaves the minutes unknown and the load as it is', () => {
     const entry = entryWith({ plan: '5 m', activeSeconds: 1200, feeling: { effort: 4 } });
     const found = sessionBack(entry, undefined);
