@@ -4,7 +4,7 @@ import { running } from '../../src/copy/running.ts';
 import { unfinished } from '../../src/copy/unfinished.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import { eachEngine } from '../drivers/engines/each.ts';
-import { ENGINES, heard, startOn, type Visit } from '../drivers/engines/visit.ts';
+import { heard, KEEPING, sounding, startOn, type Visit } from '../drivers/engines/visit.ts';
 
 /** The place that the app says it was cut off at, in seconds. */
 async function placeOffered({ person }: Visit): Promise<number> {
@@ -34,6 +34,7 @@ eachEngine(
 
     await visit.person.press('button', /^Go on from/);
     await visit.person.see('button', running.hold);
+    await sounding(visit);
     await seconds(2);
     const now = await heard(visit);
     expect(now.paused).toBe(false);
@@ -46,5 +47,5 @@ eachEngine(
     await visit.person.go('/done');
     await visit.person.read(new RegExp(log.outcome['ended-early'], 'i'));
   },
-  ENGINES.filter(({ keepsProfile }) => keepsProfile),
+  KEEPING,
 );

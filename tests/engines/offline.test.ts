@@ -2,17 +2,15 @@ import { expect } from 'vitest';
 import { welcome } from '../../src/copy/welcome.ts';
 import { seconds } from '../drivers/browser/journey.ts';
 import { eachEngine } from '../drivers/engines/each.ts';
-import { arrive, begin, follow, heard, sounding } from '../drivers/engines/visit.ts';
+import { arrive, begin, follow, heard, KEEPING, sounding } from '../drivers/engines/visit.ts';
 
 eachEngine(
   'ENG-1 after one visit it opens without a network, and a session is heard',
   async (visit) => {
     await arrive(visit);
-    // An engine that forgets its profile is opened anew by loading the page again.
-    if (visit.engine.keepsProfile) await visit.close();
+    await visit.close();
     await visit.site.cut();
-    if (visit.engine.keepsProfile) await (await visit.open()).tab.goto(visit.site.url);
-    else await visit.person.tab.reload();
+    await (await visit.open()).tab.goto(visit.site.url);
     await expect(fetch(visit.site.url)).rejects.toThrow();
 
     await visit.person.go('/start');
@@ -26,4 +24,5 @@ eachEngine(
     expect(last.paused).toBe(false);
     expect(last.at - first.at).toBeCloseTo(last.clock - first.clock, 0);
   },
+  KEEPING,
 );

@@ -19,8 +19,11 @@ import { firefox } from './firefox.ts';
 import { type Person, personAt, until } from './person.ts';
 import type { Engine, Opened } from './tab.ts';
 import { webkit } from './webkit.ts';
+import { webkitKept } from './webkit-kept.ts';
 
 export const ENGINES: readonly Engine[] = [chromium, firefox, webkit];
+/** The same three with a profile that outlives its browser: one of them without its driver. */
+export const KEEPING: readonly Engine[] = [chromium, firefox, webkitKept];
 
 export interface Visit {
   readonly engine: Engine;

@@ -6,7 +6,12 @@ import { Builder, By, Capabilities, type WebDriver } from 'selenium-webdriver';
 import { openScreen } from './screen.ts';
 import { asText, type Engine, type Tab } from './tab.ts';
 
-const BROWSER = '/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser';
+export const BROWSER = '/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser';
+export const ENVIRONMENT = {
+  LANG: 'en_GB.UTF-8',
+  // The checks run as root, for whom its sandbox cannot be made.
+  WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+} as const;
 const WINDOW = { x: 10, y: 30, width: 390, height: 844 };
 
 export const webkit: Engine = {
@@ -19,13 +24,7 @@ export const webkit: Engine = {
       // Its own process group: the browser that it starts is in it, and nothing else.
       detached: true,
       stdio: 'ignore',
-      env: {
-        ...process.env,
-        DISPLAY: screen.display,
-        LANG: 'en_GB.UTF-8',
-        // The checks run as root, for whom its sandbox cannot be made.
-        WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
-      },
+      env: { ...process.env, ...ENVIRONMENT, DISPLAY: screen.display },
     });
     const endAll = (): void => {
       try {
@@ -93,7 +92,7 @@ function tabOf(driver: WebDriver): Tab {
   };
 }
 
-function freePort(): Promise<number> {
+export function freePort(): Promise<number> {
   return new Promise((resolve) => {
     const server = createServer().listen(0, '127.0.0.1', () => {
       const { port } = server.address() as AddressInfo;
