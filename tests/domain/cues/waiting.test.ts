@@ -4,7 +4,7 @@ import type { CuePlan } from '../../../src/domain/cues/cue.ts';
 import { planWaiting } from '../../../src/domain/cues/waiting.ts';
 import { leadInOf } from '../../../src/domain/track/compose.ts';
 import { FRAME_MS, ms } from '../../../src/domain/units.ts';
-import { anyVoice, REAL_VOICE, soundsOf } from './voices.ts';
+import { anyVoice, evenVoice, REAL_VOICE, soundsOf } from './voices.ts';
 
 /** Seconds before the start, and what is said. */
 const listed = ({ cues, total }: CuePlan) =>
@@ -78,5 +78,23 @@ describe('what is heard while people wait', () => {
         expect(Math.max(...apart)).toBeLessThanOrEqual(72_000);
       }),
     );
+  });
+
+  test('WAIT-6 that the wait has begun is said where a second is left before "ten seconds"', () => {
+    const first = (ahead: number) =>
+      planWaiting(ms(ahead), evenVoice(500)).cues.find(({ kind }) => kind === 'start');
+    const least = Array.from({ length: 20_000 }, (_, n) => 10_000 + n).find(first) ?? 0;
+    const { total } = planWaiting(ms(least), evenVoice(500));
+    expect(first(least)?.end).toBe(total - 10_000 - 1000);
+    expect(first(least + 1)).toBeDefined();
+  });
+
+  test('WAIT-6 nothing is said in the half second after the tap: a seek may cost it', () => {
+    const said = (ahead: number) => listed(planWaiting(ms(ahead), REAL_VOICE));
+    expect(said(10_480)).toEqual([
+      [10, 'Ten seconds.'],
+      [3, '3, 2, 1'],
+    ]);
+    expect(said(10_479)).toEqual([[3, '3, 2, 1']]);
   });
 });
