@@ -6,6 +6,7 @@ import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { inspect } from './inspected.ts';
+import { until } from './person.ts';
 import { openScreen } from './screen.ts';
 import { asText, type Engine, type Tab } from './tab.ts';
 import { BROWSER, ENVIRONMENT, freePort } from './webkit.ts';
@@ -31,13 +32,15 @@ export const webkitKept: Engine = {
       },
     });
     const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-    const endAll = (): void => {
+    /** @returns whether there was any of them left to be told */
+    const tellAll = (signal: NodeJS.Signals | 0): boolean => {
       try {
-        if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+        return child.pid !== undefined && process.kill(-child.pid, signal);
       } catch {
-        // Already gone.
+        return false;
       }
     };
+    const endAll = (): void => void tellAll('SIGKILL');
     process.once('exit', endAll);
     const kill = async (): Promise<void> => {
       process.off('exit', endAll);
@@ -45,9 +48,18 @@ export const webkitKept: Engine = {
       await gone;
       screen.close();
     };
+    /** The process that keeps what is stored ends when the browser has, after it wrote everything. */
+    const close = async (): Promise<void> => {
+      child.kill('SIGTERM');
+      await gone;
+      await until('its other processes to end', async () => !tellAll(0) || undefined).catch(
+        () => {},
+      );
+      await kill();
+    };
     try {
       const page = await inspect(port);
-      return { tab: tabOf(page), kill, close: kill };
+      return { tab: tabOf(page), kill, close };
     } catch (error) {
       await kill();
       throw error;
@@ -57,26 +69,23 @@ export const webkitKept: Engine = {
 
 function tabOf({ send, evaluate }: Awaited<ReturnType<typeof inspect>>): Tab {
   const run: Tab['run'] = async (job, ...args) => (await evaluate(asText(job, args))) as never;
-  const loaded = (): Promise<void> =>
-    run(
-      () =>
-        new Promise<void>((resolve) => {
-          if (document.readyState === 'complete') resolve();
-          else addEventListener('load', () => resolve(), { once: true });
-        }),
+  /** Sends what leads to another document, and waits until that is there whole. */
+  const turnTo = async (method: string, params?: object): Promise<void> => {
+    await run(() => document.documentElement.setAttribute('data-left', ''));
+    await send(method, params);
+    await until('the page to load', () =>
+      run(() => {
+        const isLeft = document.documentElement.hasAttribute('data-left');
+        return isLeft || document.readyState !== 'complete' ? undefined : true;
+      }),
     );
+  };
   const cannot = async (): Promise<never> => {
     throw new Error('the window of a browser without a driver stays where it is');
   };
   return {
-    async goto(url) {
-      await send('Page.navigate', { url });
-      await loaded();
-    },
-    async reload() {
-      await send('Page.reload');
-      await loaded();
-    },
+    goto: (url) => turnTo('Page.navigate', { url }),
+    reload: () => turnTo('Page.reload'),
     run,
     press: (css) => run((which) => document.querySelector<HTMLElement>(which)?.click(), css),
     type: (css, text) =>
