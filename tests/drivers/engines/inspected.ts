@@ -49,14 +49,20 @@ export async function inspect(port: number): Promise<Inspected> {
     const said = JSON.parse(String(bytes)) as Message;
     const { targetInfo, newTargetId, message } = said.params ?? {};
     if (said.method === 'Target.targetCreated' && targetInfo?.isProvisional !== true)
-      target = targetInfo?.targetId;
-    else if (said.method === 'Target.didCommitProvisionalTarget') target = newTargetId;
+      isAt(targetInfo?.targetId);
+    else if (said.method === 'Target.didCommitProvisionalTarget') isAt(newTargetId);
     else if (said.method === 'Target.dispatchMessageFromTarget')
       answered(JSON.parse(message ?? ''));
     // That a command was passed on is no answer to it; that it was not is one.
     else if (said.error !== undefined) answered(said);
   });
   await until('the page to be inspected', async () => target);
+
+  /** What the page before was asked, it does not answer any more. */
+  function isAt(newTarget: string | undefined): void {
+    target = newTarget;
+    for (const tell of [...waiting.values()]) tell({ error: { message: 'the page is another' } });
+  }
 
   function answered(said: Message): void {
     waiting.get(said.id ?? 0)?.(said);

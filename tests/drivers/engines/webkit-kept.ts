@@ -72,7 +72,8 @@ function tabOf({ send, evaluate }: Awaited<ReturnType<typeof inspect>>): Tab {
   /** Sends what leads to another document, and waits until that is there whole. */
   const turnTo = async (method: string, params?: object): Promise<void> => {
     await run(() => document.documentElement.setAttribute('data-left', ''));
-    await send(method, params);
+    // Its answer may be lost with the page that was asked.
+    await send(method, params).catch(() => {});
     await until('the page to load', () =>
       run(() => {
         const isLeft = document.documentElement.hasAttribute('data-left');
