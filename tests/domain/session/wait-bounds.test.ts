@@ -1,5 +1,6 @@
 /** Where a wait ends, is put right, or goes on, to the millisecond; and what falls silent, likewise. */
 import { describe, expect, it } from 'vitest';
+import { activeMs, doneMs } from '../../../src/domain/session/credit.ts';
 import { BOUNDARY_LATE_MS, GAP_MS } from '../../../src/domain/session/follow.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { Phone } from '../../drivers/player.ts';
@@ -154,5 +155,31 @@ describe('a hold', () => {
     };
     expect(taken(1500)).toBe('holding');
     expect(taken(1501)).toBe('interrupted');
+  });
+});
+
+describe('a gap that nobody saw, because the page slept', () => {
+  /** The sound stands for ten seconds of a sleep, and then goes on for five more of it. */
+  const slept = (phone: Phone) => {
+    phone.blocked = true;
+    phone.stick(true).pass(10);
+    phone.stick(false).pass(5);
+    phone.blocked = false;
+    return phone.pass(5);
+  };
+
+  it('PLAY-12 what comes after it counts for the plan, where it is in the plan', () => {
+    const { credit, gap } = slept(new Phone(scoreOf(EASY_DAY)).start().pass(20)).session;
+    expect(gap).toMatchObject({ position: 20_000, lost: 10_000 });
+    expect(doneMs(credit)).toBe(30_000);
+    expect(activeMs(credit)).toBe(30_000);
+  });
+
+  it('PLAY-12 in an extra minute it counts as time moved, and for no part of the plan', () => {
+    const phone = new Phone(scoreOf(EASY_DAY)).start().pass(100).say('one-more').pass(20);
+    const { credit, lane } = slept(phone).session;
+    expect(lane).toBe('one-more');
+    expect(doneMs(credit)).toBe(100_000);
+    expect(activeMs(credit)).toBe(130_000);
   });
 });
