@@ -10,7 +10,6 @@ export interface Inspected {
    * the page. @throws what it throws
    */
   evaluate(expression: string): Promise<unknown>;
-  close(): void;
 }
 
 interface Message {
@@ -56,12 +55,16 @@ export async function inspect(port: number): Promise<Inspected> {
     // That a command was passed on is no answer to it; that it was not is one.
     else if (said.error !== undefined) answered(said);
   });
+  // A browser that is killed may end it in any way, and nobody is left to answer.
+  socket.on('error', () => {});
+  socket.on('close', () => isAt(undefined));
   await until('the page to be inspected', async () => target);
 
   /** What the page before was asked, it does not answer any more. */
   function isAt(newTarget: string | undefined): void {
     target = newTarget;
-    for (const tell of [...waiting.values()]) tell({ error: { message: 'the page is another' } });
+    for (const tell of [...waiting.values()])
+      tell({ error: { message: 'the page that was asked is gone' } });
   }
 
   function answered(said: Message): void {
@@ -103,6 +106,5 @@ export async function inspect(port: number): Promise<Inspected> {
       if (wasThrown) throw new Error(result.description);
       return result.value;
     },
-    close: () => socket.close(),
   };
 }
