@@ -3,7 +3,6 @@ export const weeks = {
   change: 'Change group',
   others: 'All programmes',
   next: 'Next for you',
-  again: 'All sessions of this programme are done. Any of them can be done again.',
   open: 'Open this session',
   week: (n: number): string => `Week ${n}`,
   session: (week: number, session: number): string => `Week ${week}, session ${session}`,

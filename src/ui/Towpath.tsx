@@ -3,6 +3,7 @@ import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../app/contract.ts';
 import { common } from '../copy/common.ts';
+import { afterPaint } from './after-paint.ts';
 import { AppProvider, useApp, useProgrammes, useSettings } from './app-context.tsx';
 import { LaterScreens, loadLater } from './later.ts';
 import { isOver, isUnderWay } from './parts/session-state.ts';
@@ -25,16 +26,12 @@ export function Towpath({ app }: { app: App }) {
   );
 }
 
-/** Long enough for the first page to be on the screen, also on a slow phone. */
-const LATER_MS = 200;
-
 function Screens() {
   const ready = useProgrammes((p) => p.ready);
   useEffect(() => {
     if (!ready) return;
     // After the first page: a failure here is told by the screen that needs the piece.
-    const timer = setTimeout(() => void loadLater().catch(() => undefined), LATER_MS);
-    return () => clearTimeout(timer);
+    return afterPaint(() => void loadLater().catch(() => undefined));
   }, [ready]);
   return (
     <Switch>

@@ -50,6 +50,13 @@ export function laterLoad(): readonly string[] {
   return allFiles().filter((file) => /^assets\/.*\.(js|css)$/.test(file) && !first.has(file));
 }
 
+/** The script of the screens that nobody sees first. Throws when the build has none. */
+export function laterScreens(): string {
+  const chunk = manifest()['src/ui/screens/later.ts'];
+  if (chunk === undefined) throw new Error('no script of later screens in the build');
+  return chunk.file;
+}
+
 /** Every file of the build, as addresses below it. */
 export function allFiles(folder = ''): readonly string[] {
   return readdirSync(join(DIST, folder), { withFileTypes: true }).flatMap((entry) => {

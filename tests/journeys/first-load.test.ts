@@ -2,7 +2,8 @@ import { expect } from 'vitest';
 import { groups } from '../../src/copy/groups.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import { journey } from '../drivers/browser/journey.ts';
-import { compressed, firstLoad, laterLoad } from '../drivers/built.ts';
+import { followMarshMile, visit } from '../drivers/browser/visit.ts';
+import { compressed, firstLoad, laterLoad, laterScreens } from '../drivers/built.ts';
 
 /**
  * What is loaded "when needed" may be needed at once. Each such file is taken away in turn: those
@@ -41,4 +42,40 @@ journey(
     expect(all.reduce((sum, { bytes }) => sum + bytes, 0)).toBeLessThanOrEqual(110_000);
   },
   { expected: /./ },
+);
+
+/** Runs in the page, before its own scripts: when the frame began that first shows its title. */
+function noteFirstFrame(): void {
+  const seen = new MutationObserver(() => {
+    if (document.querySelector('main h1') === null) return;
+    seen.disconnect();
+    requestAnimationFrame(() => performance.mark('first page drawn'));
+  });
+  seen.observe(document, { childList: true, subtree: true });
+}
+
+journey(
+  'OFF-12 on a first visit and when one comes back, the later screens are asked for behind the first page',
+  async ({ page, site }) => {
+    const asked = async (): Promise<{ drawn: number; later: number }> => {
+      await page.waitForFunction(
+        (file) => performance.getEntriesByName(new URL(file, document.baseURI).href).length > 0,
+        laterScreens(),
+      );
+      return await page.evaluate((file) => {
+        const [later] = performance.getEntriesByName(new URL(file, document.baseURI).href);
+        const [drawn] = performance.getEntriesByName('first page drawn');
+        return { drawn: drawn?.startTime ?? Number.NaN, later: later?.startTime ?? Number.NaN };
+      }, laterScreens());
+    };
+    await page.addInitScript(noteFirstFrame);
+    await page.goto(site.url);
+    const first = await asked();
+    expect(first.later).toBeGreaterThan(first.drawn);
+    await visit(page, site);
+    await followMarshMile(page);
+    await page.reload();
+    const back = await asked();
+    expect(back.later).toBeGreaterThan(back.drawn);
+  },
 );

@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react';
 import { type StoreApi, useStore } from 'zustand';
 import type { BoardState } from '../../app/board-contract.ts';
+import { afterPaint } from '../after-paint.ts';
 import { useApp } from '../app-context.tsx';
 import { useToday } from '../now/use-now.ts';
 import { inputOf, type Made, madeOf } from './board-made.ts';
@@ -15,9 +16,6 @@ interface Shared {
 
 const BoardContext = createContext<Shared | null>(null);
 
-/** After the page that is being drawn. */
-const later = (job: () => void): void => void requestAnimationFrame(() => setTimeout(job));
-
 /** The board, fetched with its store. Throws what kept it from coming. */
 export function BoardProvider({ children }: { children: ReactNode }) {
   const app = useApp();
@@ -28,7 +26,7 @@ export function BoardProvider({ children }: { children: ReactNode }) {
       (store) => {
         setShared({ store, looks: new Map(), last: new Map() });
         // What was read ahead is shown at once, and read anew behind it.
-        if (store.getState().ready) later(() => void store.getState().load());
+        if (store.getState().ready) afterPaint(() => void store.getState().load());
         else void store.getState().load();
       },
       (error: unknown) => setFailure({ error }),

@@ -6,11 +6,11 @@ import { weeks } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
 import type { Group, Programme } from '../../domain/programme/programme.ts';
 import { lengthOfPart } from '../../domain/timeline/totals.ts';
-import { useApp, useLog, useProgrammes, useReceived } from '../app-context.tsx';
+import { useApp, useFollowing, useLog, useProgrammes, useReceived } from '../app-context.tsx';
 import { useLater } from '../later.ts';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
-import { finishedSessions, nextSession, sessionKey } from '../parts/next-session.ts';
+import { finishedSessions, sessionKey } from '../parts/next-session.ts';
 import { allSame, longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { Strip } from '../parts/Strip.tsx';
@@ -21,6 +21,7 @@ export function Weeks() {
   const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
   const chosen = useProgrammes((p) => (id === undefined ? undefined : p.chosen[id]));
   const entries = useLog((l) => l.entries);
+  const isNew = useIsNew(id);
   const later = useLater();
   if (programme === undefined) return <NotHere />;
   const group = programme.groups.find((each) => each.id === chosen);
@@ -35,10 +36,13 @@ export function Weeks() {
         </>
       }
     >
-      {later === undefined ? (
-        <Next programme={programme} group={group} finished={finished} />
-      ) : (
+      {later !== undefined ? (
         <later.NowCard programme={programme} group={group.id} />
+      ) : isNew ? (
+        <First programme={programme} group={group} />
+      ) : (
+        // What is next follows from all that was done and felt, and is not guessed at before.
+        <div className="to-come" aria-hidden="true" />
       )}
       <ol className="lines weeks">
         {programme.weeks.map((_, i) => (
@@ -64,28 +68,33 @@ export function Weeks() {
   );
 }
 
+/** Whether nothing was done, paused or decided in a programme yet: then week 1 comes first. */
+function useIsNew(programme: string | undefined): boolean {
+  const isUntouched = useFollowing((f) => programme === undefined || !f.following[programme]);
+  return useLog((l) => !l.entries.some((each) => each.programme.id === programme)) && isUntouched;
+}
+
 interface Of {
   readonly programme: Programme;
   readonly group: Group;
-  readonly finished: ReadonlySet<string>;
 }
 
-function Next({ programme, group, finished }: Of) {
-  const next = nextSession(programme, group.id, finished);
-  const plan = next && sessionsOf(programme, group.id, next.week)[next.session - 1]?.plan;
-  if (next === undefined || plan === undefined) return <p>{weeks.again}</p>;
+/** The first session of someone who begins. */
+function First({ programme, group }: Of) {
+  const plan = sessionsOf(programme, group.id, 1)[0]?.plan;
+  if (plan === undefined) return null;
   const timeline = timelineOf(plan);
   return (
     <section className="card">
       <div className="row spread">
-        <h2>{weeks.session(next.week, next.session)}</h2>
+        <h2>{weeks.session(1, 1)}</h2>
         <span className="tag">{weeks.next}</span>
       </div>
       <Strip timeline={timeline} height={84} label={stripInWords(plan)} named />
       <p className="figures">
         {weeks.totals(minutes(timeline.total), minutes(lengthOfPart(timeline, 'main')))}
       </p>
-      <Link href={`/p/${programme.id}/${next.week}/${next.session}`} className="button wide">
+      <Link href={`/p/${programme.id}/1/1`} className="button wide">
         {weeks.open}
       </Link>
     </section>
@@ -94,6 +103,7 @@ function Next({ programme, group, finished }: Of) {
 
 interface RowProps extends Of {
   readonly number: number;
+  readonly finished: ReadonlySet<string>;
   /** How the week stands. */
   readonly children?: ReactNode;
 }
