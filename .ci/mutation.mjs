@@ -7,6 +7,8 @@
  *   npm run mutation -- exchange 1/8 7  every line with the chance of one in eight, by the seed 7
  *   npm run mutation -- session again   what no test noticed the last time, with more patience,
  *                                       and what was written anew since
+ *
+ * A folder goes a few files at a time: a run that is cut off has kept what it came to.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -18,6 +20,8 @@ const LED = ['timeline', 'cues', 'track', 'session', 'exchange'];
 /** How long a property is looked at, in milliseconds: of thousands of changes, of what is left. */
 const QUICK = 100;
 const PATIENT = 400;
+/** Every part begins with all tests of its folder, which takes a few seconds. */
+const FILES_IN_PART = 8;
 
 setUp();
 const { Stryker } = await import('@stryker-mutator/core');
@@ -37,15 +41,18 @@ for (const folder of folders.length > 0 ? folders : LED) {
   const rewritten = [...new Set(gone.map(({ place: [file] }) => file))].filter(existsSync);
   const mutate = isAgain ? [...placesOf(before.filter(isLeft)), ...rewritten] : linesOf(folder);
   if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
+  const changes = new Map(before.map((each) => [JSON.stringify(each.place), each]));
   // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
   process.env.PROPERTY_MS = String(isAgain ? PATIENT : QUICK);
-  const results = await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate })
-    .runMutationTest()
-    .then((all) => all.map(asChange).filter(({ status }) => status !== 'Ignored'));
-  const now = new Map([...before, ...results].map((each) => [JSON.stringify(each.place), each]));
-  writeFileSync(report, JSON.stringify([...now.values()], undefined, 1));
-  tell(folder, [...now.values()]);
+  for (const part of inParts(mutate)) {
+    const results = await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate: part })
+      .runMutationTest()
+      .then((all) => all.map(asChange).filter(({ status }) => status !== 'Ignored'));
+    for (const each of results) changes.set(JSON.stringify(each.place), each);
+    writeFileSync(report, JSON.stringify([...changes.values()], undefined, 1));
+  }
+  tell(folder, [...changes.values()]);
 }
 
 /** One change: where it is, what stands there in its place, and what became of it. */
@@ -83,22 +90,34 @@ function tell(folder, changes) {
   console.log(`${folder}: ${changes.length} changes, ${noticed} % noticed, ${left.length} left`);
 }
 
-/** Lines of a folder, all of them or drawn at random: then a change over several is not among them. */
+/** Places, all those of a file together. */
+function inParts(places) {
+  const files = new Map();
+  for (const place of places) {
+    const [file = ''] = place.split(':');
+    files.set(file, [...(files.get(file) ?? []), place]);
+  }
+  const all = [...files.values()];
+  const parts = Array.from({ length: Math.ceil(all.length / FILES_IN_PART) }, (_, n) => n);
+  return parts.map((n) => all.slice(n * FILES_IN_PART, (n + 1) * FILES_IN_PART).flat());
+}
+
+/** All files of a folder, or lines drawn at random: then a change over several is not among them. */
 function linesOf(folder) {
-  if (of === 1) return [`src/domain/${folder}/**/*.ts`, '!src/domain/**/*.d.ts'];
+  const files = readdirSync(`src/domain/${folder}`, { recursive: true })
+    .filter((name) => name.endsWith('.ts') && !name.endsWith('.d.ts'))
+    .map((name) => `src/domain/${folder}/${name}`)
+    .sort();
+  if (of === 1) return files;
   let state = seed;
   // Numerical Recipes, second edition, 7.1: a quick generator is enough to draw lines.
   const draw = () => {
     state = (state * 1664525 + 1013904223) % 2 ** 32;
     return state / 2 ** 32;
   };
-  return readdirSync(`src/domain/${folder}`, { recursive: true })
-    .filter((name) => name.endsWith('.ts') && !name.endsWith('.d.ts'))
-    .map((name) => `src/domain/${folder}/${name}`)
-    .sort()
-    .flatMap((file) =>
-      readFileSync(file, 'utf8')
-        .split('\n')
-        .flatMap((_, n) => (draw() < 1 / of ? [`${file}:${n + 1}-${n + 1}`] : [])),
-    );
+  return files.flatMap((file) =>
+    readFileSync(file, 'utf8')
+      .split('\n')
+      .flatMap((_, n) => (draw() < 1 / of ? [`${file}:${n + 1}-${n + 1}`] : [])),
+  );
 }
