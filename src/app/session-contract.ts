@@ -76,6 +76,8 @@ export interface SessionView {
     readonly undo: 'skip' | 'walk-now' | null;
   };
   readonly gap?: Omit<Gap, 'lost'>;
+  /** The sound was asked for and takes its time to begin. */
+  readonly late?: true;
   /** Present while a start is waited for that was agreed ahead. */
   readonly wait?: {
     /** UTC milliseconds. */

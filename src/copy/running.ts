@@ -41,6 +41,7 @@ export const running = {
   interruptedTitle: 'Sound taken',
   interruptedBody:
     'A call or another app took the sound. The session waits here and does not start by itself.',
+  late: 'Waiting for the sound',
   stalledTitle: 'The sound stands still',
   stalledBody: 'The phone says it plays, but nothing moves. Tap to bring it back.',
   gapTitle: 'There was a gap',

@@ -170,6 +170,23 @@ describe('what a screen is told', () => {
     expect(tab.sound.playing).toBe(true);
   });
 
+  it('PLAY-27 a sound that has not begun after a second and a half is said to be late, until it has', async () => {
+    const tab = await running();
+    await tab.clock.pass(20);
+    asks(tab).hold();
+    await tab.clock.pass(5);
+    tab.sound.stick(true);
+    asks(tab).goOn();
+    await tab.clock.pass(1);
+    expect(view(tab).late).toBeUndefined();
+    await tab.clock.pass(1);
+    expect(view(tab)).toMatchObject({ state: 'running', late: true });
+    tab.sound.stick(false);
+    await tab.clock.pass(1);
+    expect(view(tab).late).toBeUndefined();
+    expect(view(tab).gap).toBeUndefined();
+  });
+
   it('PLAY-24 changes about once a second, and while hidden once a segment', async () => {
     const tab = await running();
     let changes = 0;

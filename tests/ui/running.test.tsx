@@ -96,6 +96,19 @@ describe('the running screen', () => {
     expect(askedFor(app, 'undo')).toHaveLength(1);
   });
 
+  it('PLAY-27 a sound that takes its time is waited for in words, also for a screen reader', async () => {
+    open({ ...RUN, late: true });
+    expect(await screen.findByText(running.late)).toBeDefined();
+    expect(
+      screen.getByText(`${running.late}.`).closest('[aria-live], [role=status]'),
+    ).not.toBeNull();
+    expect(await button(running.hold)).toBeDefined();
+    cleanup();
+    open(RUN);
+    await button(running.hold);
+    expect(screen.queryByText(running.late)).toBeNull();
+  });
+
   it('UI-4 on hold, interrupted or stalled the way on is Go on, and the reason is said', async () => {
     for (const [state, text] of [
       ['holding', 'Standing by. Then RUN, 1:52 left of it.'],

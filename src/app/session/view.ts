@@ -1,7 +1,13 @@
 import { COOL_DOWN } from '../../domain/cues/lanes.ts';
 import { coolDownGoal } from '../../domain/session/move.ts';
 import { segmentHere } from '../../domain/session/places.ts';
-import { isOver, isUnderWay, isWaiting, type Session } from '../../domain/session/session.ts';
+import {
+  isBeginning,
+  isOver,
+  isUnderWay,
+  isWaiting,
+  type Session,
+} from '../../domain/session/session.ts';
 import { mayHaveOneMore, mayUndo, skipGoal, walkNowGoal } from '../../domain/session/wishes.ts';
 import type { Segment } from '../../domain/timeline/timeline.ts';
 import { type Ms, ms } from '../../domain/units.ts';
@@ -49,12 +55,19 @@ export function viewOf(session: Session, needs: ViewNeeds): SessionView {
     offers: offersOf(session, needs.now),
     ...(isWaiting(session) && { wait: waitOf(session, needs) }),
     ...(gap && { gap }),
+    ...(isLate(session, needs.now) && { late: true }),
     wrong: session.wrong,
     unsaved: needs.unsaved,
     busyElsewhere: needs.busyElsewhere,
     awake: needs.awake,
   };
 }
+
+/** A sound that takes this long to begin is noticed. */
+const LATE_MS = 1500;
+
+const isLate = (session: Session, now: number): boolean =>
+  isBeginning(session) && now - session.moved.wall >= LATE_MS;
 
 /** The offered cool-down is a segment of its own, behind those of the plan. */
 const coolDownSegment = (session: Session): Segment => ({
@@ -138,6 +151,7 @@ const PLAIN = [
   'timeline',
   'lane',
   'caption',
+  'late',
   'wrong',
   'unsaved',
   'busyElsewhere',

@@ -3,11 +3,16 @@ import { beginStretch, endStretch, goOnTo, isSteady } from './credit.ts';
 import type { Step } from './effect.ts';
 import { andThen, finish, jump, laneLimit, step } from './move.ts';
 import { changeTo, segmentHere } from './places.ts';
-import type { Moment, Session } from './session.ts';
+import { isBeginning, type Moment, type Session } from './session.ts';
 import { over } from './states/over.ts';
 
 /** The sound stands still for this long: it has stalled. */
 export const STALLED_AFTER_MS = 3000;
+/**
+ * The same for a sound that has not begun: a slow phone takes seconds to read a track, and who
+ * asked for it has the phone in the hand. Nothing of the session is lost by that, so it is no gap.
+ */
+export const BEGINS_WITHIN_MS = 8000;
 /** A gap that a person is told of. */
 export const GAP_MS = 3000;
 /** A place may be reported this much earlier than before without having been moved. */
@@ -27,7 +32,7 @@ export function follow(state: Session, at: Moment): Step<Session> {
 
 function standing(state: Session, at: Moment): Step<Session> {
   const since = at.wall - state.moved.wall;
-  if (since < STALLED_AFTER_MS) return step(state);
+  if (since < (isBeginning(state) ? BEGINS_WITHIN_MS : STALLED_AFTER_MS)) return step(state);
   return step({ ...state, name: 'stalled', broken: true, credit: endStretch(state.credit) });
 }
 
@@ -39,7 +44,8 @@ function moved(state: Session, at: Moment): Step<Session> {
   const next: Session = { ...state, place, track: heard.track, moved: at, credit };
   if (!isSteady(state.moved, at)) return step(next);
   const lost = at.wall - state.moved.wall - (at.track - state.moved.track);
-  if (lost > GAP_MS) return step(withGap(afterGap(next, at.wall), state, at, lost));
+  if (lost > (isBeginning(state) ? BEGINS_WITHIN_MS : GAP_MS))
+    return step(withGap(afterGap(next, at.wall), state, at, lost));
   return step(next, ...boundary(state, next));
 }
 

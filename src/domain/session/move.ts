@@ -61,7 +61,7 @@ export const jump = (state: Session, wall: number, lane: MovingLane, to: Ms): St
 
 /** Sound is wanted at a place of a lane, after it was away: in answer to a person only. */
 export function sound(state: Session, wall: number, lane: MovingLane, to: Ms): Step<Session> {
-  const next = { ...runFrom(state, lane, { wall, track: to }), broken: false };
+  const next = { ...runFrom(state, lane, { wall, track: to }), askedAt: wall, broken: false };
   return state.broken
     ? step(next, { type: 'rebuild', at: to })
     : step(next, { type: 'seek', to }, { type: 'play' });

@@ -5,6 +5,7 @@ import type { SessionEvent } from './event.ts';
 import { recover } from './recover.ts';
 import {
   type About,
+  isBeginning,
   isOver,
   type Medium,
   type Score,
@@ -118,6 +119,8 @@ function isWorthWriting(
   if (after.name === 'ready' || isOver(before)) return false;
   if (effects.length > 0 || after.name !== before.name || after.gap !== before.gap) return true;
   if (!SIGNS_ONLY.has(event.type)) return after !== before;
+  // Read back without its beginning, a sound would be one that has yet to begin.
+  if (isBeginning(before) && !isBeginning(after)) return true;
   const every = after.name === 'running' ? WRITE_EVERY_MS : WRITE_EVERY_STANDING_MS;
   return event.wall - before.writtenAt >= every || event.wall < before.writtenAt;
 }

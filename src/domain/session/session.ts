@@ -98,6 +98,8 @@ export interface Session {
   readonly track: Ms;
   /** When the place was last seen to move, and where it was then. */
   readonly moved: Moment;
+  /** Wall time at which a person last asked for sound. It begins while nothing has moved since. */
+  readonly askedAt?: number;
   /** In the one-minute-more lane: the place in the track at which the minute is over. */
   readonly extraUntil?: Ms;
   readonly credit: Credit;
@@ -125,6 +127,10 @@ export interface Session {
 /** The session is over, one way or the other; `left` before it began. */
 export const isOver = (session: Session): boolean =>
   session.name === 'finished' || session.name === 'ended-early' || session.name === 'left';
+
+/** Sound was asked for, and has not been seen to move since: the track may be being read. */
+export const isBeginning = (session: Session): boolean =>
+  session.name === 'running' && session.moved.wall === session.askedAt;
 
 /** People wait for a start that was agreed ahead, heard or in silence. */
 export const isWaiting = (session: Session): boolean =>

@@ -93,9 +93,11 @@ function Notices() {
   const state = useSession((s) => s.view.state);
   const silent = useSession((s) => s.view.medium === 'screen');
   const awake = useSession((s) => s.view.awake);
+  const late = useSession((s) => s.view.late);
   return (
     <div role="status">
       {state === 'holding' && <p className="notice">{words.held}</p>}
+      {late && <p className="notice">{running.late}.</p>}
       {state === 'interrupted' && (
         <p className="notice">
           <strong>{running.interruptedTitle}.</strong> {running.interruptedBody}

@@ -57,6 +57,7 @@ export function holdingLine(view: SessionView): string {
 export function announcement(view: SessionView): string {
   if (view.state === 'interrupted') return `${running.interruptedTitle}.`;
   if (view.state === 'stalled') return `${running.stalledTitle}.`;
+  if (view.late) return `${running.late}.`;
   if (view.medium === 'sound') return '';
   if (view.state === 'holding') return running.holding;
   const { segment } = view;

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { activeMs, doneMs } from '../../../src/domain/session/credit.ts';
+import type { Wish } from '../../../src/domain/session/event.ts';
+import { replay } from '../../../src/domain/session/journal.ts';
 import { Phone } from '../../drivers/player.ts';
 import { EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
 
@@ -11,6 +13,40 @@ describe('a sound that stops', () => {
     expect(phone.session.name).toBe('running');
     phone.pass(0.5);
     expect(phone.session.name).toBe('stalled');
+  });
+
+  it('PLAY-13 one that was just asked for may take eight seconds to begin, and nothing is lost by it', () => {
+    const slow = () => new Phone(scoreOf(EASY_DAY)).stick(true).start().pass(7.75);
+    const begun = slow().stick(false).pass(20);
+    expect(begun.session).toMatchObject({ name: 'running', place: 20_000 });
+    expect(begun.session.gap).toBeUndefined();
+    expect(doneMs(begun.session.credit)).toBe(20_000);
+    expect(slow().pass(0.25).session.name).toBe('stalled');
+  });
+
+  it('PLAY-13 going on after a hold or a call is asked for too, a jump within the sound is not', () => {
+    const standing = (phone: Phone, wish: Wish) => phone.stick(true).say(wish).pass(5).session.name;
+    expect(standing(easyDay().pass(40).say('hold').pass(10), 'go-on')).toBe('running');
+    expect(standing(easyDay().pass(40).take().pass(10), 'go-on')).toBe('running');
+    expect(standing(easyDay().pass(40), 'skip')).toBe('stalled');
+  });
+
+  it('PLAY-13 once it has begun, three seconds are a stall, also in a journal that was read back', () => {
+    const phone = easyDay().pass(1).stick(true);
+    expect(phone.pass(3).session.name).toBe('stalled');
+    expect(replay(phone.journal)?.name).toBe('stalled');
+  });
+
+  it('PLAY-14 a sound that began late under a page that slept has no gap up to eight seconds', () => {
+    const late = (seconds: number) => {
+      const phone = new Phone(scoreOf(EASY_DAY)).stick(true).start();
+      phone.blocked = true;
+      phone.pass(seconds).stick(false).pass(10);
+      phone.blocked = false;
+      return phone.say('woke').session;
+    };
+    expect(late(8).gap).toBeUndefined();
+    expect(late(8.001).gap).toMatchObject({ position: 0, lost: 8001 });
   });
 
   it('PLAY-13 a stall that ends by itself goes on, and its gap is told', () => {

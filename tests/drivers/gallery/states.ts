@@ -238,6 +238,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     },
   },
   'run-warm-up': run(viewAt(CURLEW, 4000, { caption: 'Warm-up. Easy walk. Five minutes.' })),
+  'run-late': run(viewAt(CURLEW, 0, { caption: '', late: true })),
   'run-run': run(running),
   'run-walk': run(walking),
   'run-last': run(viewAt(CURLEW, 1_848_000, { caption: 'Ten seconds.' })),

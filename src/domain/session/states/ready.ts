@@ -18,7 +18,8 @@ export function ready(state: Session, event: SessionEvent): Step<Session> {
 function begin(state: Session, { wall }: StartEvent, awake: readonly Effect[]): Step<Session> {
   const at = { wall, track: ms(0) };
   const credit = beginStretch(noCredit, 'plan', at);
-  return step({ ...state, name: 'running', moved: at, credit }, { type: 'play' }, ...awake);
+  const next: Session = { ...state, name: 'running', moved: at, askedAt: wall, credit };
+  return step(next, { type: 'play' }, ...awake);
 }
 
 /** The sound is put where it will have run into the session by itself when the time has come. */
