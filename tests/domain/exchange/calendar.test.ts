@@ -15,7 +15,7 @@ import { isoDate } from '../../../src/domain/programme/calendar.ts';
 import { dayOf } from '../../../src/domain/programme/dates.ts';
 import { readProgramme } from '../../../src/domain/programme/read.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
-import { HERON, on, UNDATED } from '../advice/people.ts';
+import { did, followed, HERON, on, situation, UNDATED } from '../advice/people.ts';
 
 /*
  * Read back by ical.js, which shares no code with us. Rows 11a to 11f are examples of RFC 5545
@@ -290,6 +290,44 @@ describe('an iCalendar file', () => {
     const done = new Set();
     expect(start(HERON, on(0, 3))).toEqual({ anchor: { monday: on(1, 1), week: 1 }, done });
     expect(start(UNDATED, on(3, 4))).toEqual({ anchor: { monday: on(3, 1), week: 1 }, done });
+  });
+
+  it('REC-1 planning goes on in the week that is theirs, without what they have done of it', () => {
+    const entries = [
+      did({ date: on(1, 2), week: 1, session: 1 }),
+      did({ date: on(1, 4), week: 1, session: 2 }),
+      did({ date: on(2, 2), week: 2, session: 1 }),
+    ];
+    expect(calendarStart(situation(on(2, 3), entries))).toEqual({
+      anchor: { monday: on(2, 1), week: 2 },
+      done: new Set(['1.1', '1.2', '2.1']),
+    });
+  });
+
+  it('REC-1 a week that is gone through again is planned again: only what is done of it since counts', () => {
+    const before = [
+      did({ date: on(1, 2), week: 1, session: 1 }),
+      did({ date: on(1, 4), week: 1, session: 2 }),
+    ];
+    const decisions = [{ on: on(2, 1), week: 1, group: 'curlew', why: 'repeat' }] as const;
+    const start = (since: typeof before) =>
+      calendarStart(
+        situation(on(2, 4), [...before, ...since], { following: followed({ decisions }) }),
+      );
+    expect(start([])).toEqual({ anchor: { monday: on(2, 1), week: 1 }, done: new Set() });
+    // On the day of the decision it is done of the week as it is gone through now.
+    for (const day of [1, 3])
+      expect(start([did({ date: on(2, day), week: 1, session: 1 })]).done).toEqual(
+        new Set(['1.1']),
+      );
+  });
+
+  it('REC-2 a whole day ends with the next one and counts by the Gregorian calendar, in so many words (3.6.1, 3.7.1)', () => {
+    const day = { uid: 'x', date: '2028-02-28', summary: 'Heron Loop', description: '' };
+    const lines = toCalendar([day], STAMP).split('\r\n');
+    expect(lines).toContain('CALSCALE:GREGORIAN');
+    expect(lines).toContain('DTSTART;VALUE=DATE:20280228');
+    expect(lines).toContain('DTEND;VALUE=DATE:20280229');
   });
 
   it('REC-2 a file says its version and who made it, as RFC 5545 asks (3.7.3, 3.7.4)', () => {

@@ -48,6 +48,9 @@ const WAYS: Readonly<Record<string, string>> = {
   'in lines of 76': `${broken(link(one), 76)}\n\n-- \nRosa`,
   'quoted in an answer': `> Done:\n> ${broken(link(one), 70, '> ')}\n>\n> Rosa\nWell done!`,
   'quoted twice': `> > ${broken(link(one), 66, '> > ')}`,
+  'quoted with bars': `| Done:\n| ${broken(link(one), 70, '| ')}\n|\n| Rosa`,
+  'in lines of 76, and in brackets': `(${broken(link(one), 76)})`,
+  'in lines with an empty one between them': broken(link(one), 80, '\r\n'),
   'in a mail’s soft line breaks': link(one).replace(/.{60}/g, '$&=\r\n'),
   'with its # and / escaped': link(one).replace('#', '%23').replaceAll('/', '%2F'),
   'in JSON with its slashes escaped': JSON.stringify({ text: link(one) }).replaceAll('/', '\\/'),
@@ -97,6 +100,22 @@ describe('answers in a text', () => {
       .join('\n\n');
     expect(talk.length).toBeGreaterThan(3_000_000);
     expect(codes(talk)).toEqual(list);
+  });
+
+  it('IN-8 lines are joined only where nothing else stands on them', () => {
+    const [head, rest] = [one.slice(0, 60), one.slice(60)] as [string, string];
+    const torn: Readonly<Record<string, string>> = {
+      'a sign before the line’s end': `${head}!\n${rest}`,
+      'an equals sign that breaks no line': `${head}=${rest}`,
+      'no line’s end at all': `${head}>${rest}`,
+      'words behind it': `${head}\n${rest}+more`,
+      'words before it': `${head}\nso: ${rest}`,
+    };
+    for (const [what, text] of Object.entries(torn))
+      expect([what, codes(text)[0]]).toEqual([what, head]);
+    expect(codes(`${head}\n${rest}`)).toEqual([one]);
+    for (const behind of ['.', ',', ';', ':', '!', ')', '>', ']', '"', "'", '=', ' ', '\n'])
+      expect([behind, codes(`${head}\n${rest}${behind}`)]).toEqual([behind, [one]]);
   });
 
   it('IN-9 the parts of a code in any order, with anything between them, are one answer', () => {
