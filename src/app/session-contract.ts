@@ -75,7 +75,7 @@ export interface SessionView {
     /** Present for 10 s after a skip or walk-now. */
     readonly undo: 'skip' | 'walk-now' | null;
   };
-  readonly gap?: Omit<Gap, 'lost'>;
+  readonly gap?: Omit<Gap, 'lost' | 'track'>;
   /** The sound was asked for and takes its time to begin. */
   readonly late?: true;
   /** Present while a start is waited for that was agreed ahead. */

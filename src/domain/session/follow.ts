@@ -53,8 +53,8 @@ function moved(state: Session, at: Moment): Step<Session> {
  * Since when the sound has not moved. A gap that nobody has answered, with no move since, goes on:
  * an element may say that it plays, and stand.
  */
-export const silentSince = ({ gap, lane, place, moved: { wall } }: Session): number =>
-  gap !== undefined && lane === 'session' && gap.position === place ? gap.stoppedAt : wall;
+export const silentSince = ({ gap, track, moved: { wall } }: Session): number =>
+  gap?.track === track ? gap.stoppedAt : wall;
 
 /**
  * Remembers a gap to be told.
@@ -64,7 +64,8 @@ export const silentSince = ({ gap, lane, place, moved: { wall } }: Session): num
 export function withGap(next: Session, before: Session, at: Moment, lost: number): Session {
   const stoppedAt = silentSince(before);
   const all = ms(lost + before.moved.wall - stoppedAt);
-  return { ...next, gap: { stoppedAt, cameBackAt: at.wall, position: before.place, lost: all } };
+  const { place: position, track } = before;
+  return { ...next, gap: { stoppedAt, cameBackAt: at.wall, position, track, lost: all } };
 }
 
 /** What comes after a gap is credited anew. */

@@ -70,6 +70,8 @@ export interface Gap {
   readonly cameBackAt: number;
   /** Place in the session at which it stood. */
   readonly position: Ms;
+  /** Place in the track at which it stood, in whatever lane. */
+  readonly track: Ms;
   /** How much less than the wall clock the sound moved: what catching up makes good. */
   readonly lost: Ms;
 }

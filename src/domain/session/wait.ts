@@ -64,6 +64,9 @@ function putRight(state: Session, { wall, track }: Moment): Step<Session> {
   return step(next, { type: 'seek', to });
 }
 
+/** Where a gap lies in which the beginning was missed. */
+const AT_START = { position: ms(0), track: ms(0) } as const;
+
 const isQuiet = (state: Session, at: number): boolean =>
   !(state.score.layout.leadIn?.sounds ?? []).some(
     ({ start, end }) => at >= start - BESIDE_MS && at < end + BESIDE_MS,
@@ -75,7 +78,7 @@ function ranInto(state: Session, at: Moment, isOff: boolean): Step<Session> {
   const start = { wall: at.wall - at.track, track: ms(0) };
   const next = runFrom(begun(state, isOff ? start.wall : agreed), 'session', start);
   const late = start.wall - agreed;
-  const gap = { stoppedAt: agreed, cameBackAt: start.wall, position: ms(0), lost: ms(late) };
+  const gap = { ...AT_START, stoppedAt: agreed, cameBackAt: start.wall, lost: ms(late) };
   const told = late > GAP_MS ? { ...next, gap } : next;
   return at.track > BOUNDARY_LATE_MS
     ? step(told)
@@ -90,6 +93,6 @@ const joinAt = (state: Session, wall: number, meant: number): Step<Session> =>
 function tooLate(state: Session, { wall }: Moment, meant: number): Step<Session> {
   const { state: next, effects } = beginNow(state, wall);
   const stoppedAt = state.moved.wall;
-  const gap = { stoppedAt, cameBackAt: wall, position: ms(0), lost: ms(meant) };
+  const gap = { ...AT_START, stoppedAt, cameBackAt: wall, lost: ms(meant) };
   return step({ ...next, gap }, ...effects);
 }

@@ -100,6 +100,21 @@ describe('a sound that stops', () => {
     expect(phone.session).toMatchObject({ name: 'stalled', gap: { position: 40_000 } });
   });
 
+  it('PLAY-14 a sound that comes back and stands in the same place has been away all the time, in every lane', () => {
+    const again = (phone: Phone) =>
+      phone.take().pass(100).giveBack().stick(true).pass(50).take().pass(10).say('woke').session;
+    for (const phone of [easyDay().pass(40), easyDay().pass(40).say('one-more').pass(20)]) {
+      const stoppedAt = phone.wall;
+      expect(again(phone).gap).toMatchObject({ stoppedAt, position: 40_000, lost: 160_000 });
+    }
+  });
+
+  it('PLAY-14 one that moved in between is away since then', () => {
+    const phone = easyDay().pass(40).say('one-more').pass(20).take().pass(100).giveBack().pass(5);
+    const stoppedAt = phone.wall;
+    expect(phone.take().pass(30).say('woke').session.gap).toMatchObject({ stoppedAt });
+  });
+
   it('PLAY-14 a gap of up to three seconds is not told', () => {
     const phone = easyDay().pass(40).stick(true).pass(2.75).stick(false).pass(5);
     expect(phone.session.gap).toBeUndefined();
