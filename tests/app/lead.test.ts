@@ -217,7 +217,8 @@ describe('leading that was cut off', () => {
     const again = await reopened(tab);
     const before = asks(again).ledBefore;
     expect(before).toMatchObject({ key: 'sheet-1', choice: LED.choice });
-    expect(before?.mark).toMatchObject({ place: 0, holding: false });
+    // As it was first seen to move.
+    expect(before?.mark).toMatchObject({ place: 250, holding: false });
     await asks(again).prepare({ ...LED, ...(before?.mark && { from: before.mark }) }, 'sound');
     await again.clock.pass(10);
     expect(again.sound.plays).toBe(0);
@@ -228,6 +229,20 @@ describe('leading that was cut off', () => {
     await again.clock.pass(5);
     expect(view(again).position).toBe(85_000);
     expect(again.sound.playing).toBe(true);
+  });
+
+  it('DAY-7 a sound that began late has the groups where it was, not where the tap was', async () => {
+    const tab = await prepared();
+    tab.sound.stick(true);
+    asks(tab).start();
+    await tab.clock.pass(6);
+    tab.sound.stick(false);
+    await tab.clock.pass(4);
+    expect(view(tab)).toMatchObject({ state: 'running', position: 4000 });
+    tab.kill();
+    const again = await reopened(tab);
+    const { mark } = asks(again).ledBefore ?? {};
+    expect(mark && tab.clock.now() - mark.wall + mark.place).toBe(4000);
   });
 
   it('DAY-7 in a wait for an agreed start is offered to wait for it again', async () => {

@@ -171,12 +171,10 @@ describe('what a screen is told', () => {
   });
 
   it('PLAY-27 a sound that has not begun after a second and a half is said to be late, until it has', async () => {
-    const tab = await running();
-    await tab.clock.pass(20);
-    asks(tab).hold();
-    await tab.clock.pass(5);
+    const tab = await prepared();
     tab.sound.stick(true);
-    asks(tab).goOn();
+    asks(tab).start();
+    await settle();
     await tab.clock.pass(1);
     expect(view(tab).late).toBeUndefined();
     await tab.clock.pass(1);

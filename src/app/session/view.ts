@@ -67,7 +67,7 @@ export function viewOf(session: Session, needs: ViewNeeds): SessionView {
 const LATE_MS = 1500;
 
 const isLate = (session: Session, now: number): boolean =>
-  isBeginning(session) && now - session.moved.wall >= LATE_MS;
+  session.name === 'running' && isBeginning(session) && now - session.moved.wall >= LATE_MS;
 
 /** The offered cool-down is a segment of its own, behind those of the plan. */
 const coolDownSegment = (session: Session): Segment => ({

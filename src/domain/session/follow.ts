@@ -1,7 +1,7 @@
 import { ms } from '../units.ts';
 import { beginStretch, endStretch, goOnTo, isSteady } from './credit.ts';
 import type { Step } from './effect.ts';
-import { andThen, finish, jump, laneLimit, step } from './move.ts';
+import { andThen, finish, jump, laneLimit, step, without } from './move.ts';
 import { changeTo, segmentHere } from './places.ts';
 import { isBeginning, type Moment, type Session } from './session.ts';
 import { over } from './states/over.ts';
@@ -9,8 +9,8 @@ import { over } from './states/over.ts';
 /** The sound stands still for this long: it has stalled. */
 export const STALLED_AFTER_MS = 3000;
 /**
- * The same for a sound that has not begun: a slow phone takes seconds to read a track, and who
- * asked for it has the phone in the hand. Nothing of the session is lost by that, so it is no gap.
+ * The same for a track that was read in anew: a slow phone takes seconds for that, and who asked
+ * for it has the phone in the hand. Nothing of the session is lost by that, so it is no gap.
  */
 export const BEGINS_WITHIN_MS = 8000;
 /** A gap that a person is told of. */
@@ -19,6 +19,10 @@ export const GAP_MS = 3000;
 export const BACKWARD_JITTER_MS = 500;
 /** A signal for a boundary that comes later than this would only confuse. */
 export const BOUNDARY_LATE_MS = 1500;
+
+/** How long a sound may stand on one place, in milliseconds. */
+export const patienceWith = (state: Session): number =>
+  isBeginning(state) ? BEGINS_WITHIN_MS : STALLED_AFTER_MS;
 
 /**
  * What a moment tells of a running session: how far it came, whether the sound stood still,
@@ -32,7 +36,7 @@ export function follow(state: Session, at: Moment): Step<Session> {
 
 function standing(state: Session, at: Moment): Step<Session> {
   const since = at.wall - state.moved.wall;
-  if (since < (isBeginning(state) ? BEGINS_WITHIN_MS : STALLED_AFTER_MS)) return step(state);
+  if (since < patienceWith(state)) return step(state);
   return step({ ...state, name: 'stalled', broken: true, credit: endStretch(state.credit) });
 }
 
@@ -41,7 +45,8 @@ function moved(state: Session, at: Moment): Step<Session> {
   const heard = { wall: at.wall, track: ms(Math.min(at.track, laneLimit(state))) };
   const credit = goOnTo(state.credit, heard);
   const place = state.lane === 'session' ? heard.track : state.place;
-  const next: Session = { ...state, place, track: heard.track, moved: at, credit };
+  const heardOf = without(state, 'fresh');
+  const next: Session = { ...heardOf, place, track: heard.track, moved: at, credit };
   if (!isSteady(state.moved, at)) return step(next);
   const lost = at.wall - state.moved.wall - (at.track - state.moved.track);
   if (lost > (isBeginning(state) ? BEGINS_WITHIN_MS : GAP_MS))

@@ -18,10 +18,9 @@ export function andThen(
 }
 
 /** A state without some of its optional parts. */
-export function without<K extends 'extraUntil' | 'undo' | 'gap' | 'wentOnByLock' | 'settledAt'>(
-  state: Session,
-  ...keys: K[]
-): Session {
+export function without<
+  K extends 'extraUntil' | 'undo' | 'gap' | 'wentOnByLock' | 'settledAt' | 'fresh',
+>(state: Session, ...keys: K[]): Session {
   const copy = { ...state };
   for (const key of keys) delete copy[key];
   return copy;
@@ -61,11 +60,14 @@ export const jump = (state: Session, wall: number, lane: MovingLane, to: Ms): St
 
 /** Sound is wanted at a place of a lane, after it was away: in answer to a person only. */
 export function sound(state: Session, wall: number, lane: MovingLane, to: Ms): Step<Session> {
-  const next = { ...runFrom(state, lane, { wall, track: to }), askedAt: wall, broken: false };
-  return state.broken
-    ? step(next, { type: 'rebuild', at: to })
-    : step(next, { type: 'seek', to }, { type: 'play' });
+  return soundAt(runFrom(state, lane, { wall, track: to }), to);
 }
+
+/** Sound at a place of the track: by a new element where the old one broke. */
+export const soundAt = (state: Session, to: Ms): Step<Session> =>
+  state.broken
+    ? step({ ...state, broken: false, fresh: true }, { type: 'rebuild', at: to })
+    : step(state, { type: 'seek', to }, { type: 'play' });
 
 /** Goes on three seconds before the place, or from the start of the lane. */
 export function goOn(state: Session, wall: number): Step<Session> {
@@ -77,7 +79,7 @@ export function goOn(state: Session, wall: number): Step<Session> {
 /** Holds: the place is kept, and the sound goes on in the holding lane, never stopped by us. */
 export function hold(state: Session, wall: number, wrong: boolean): Step<Session> {
   const to = state.score.layout.holding.start;
-  const next = without(state, 'undo', 'gap', 'wentOnByLock');
+  const next = without(state, 'undo', 'gap', 'wentOnByLock', 'fresh');
   return step(
     {
       ...next,

@@ -27,6 +27,7 @@ export function recover(state: Session, event: RecoveredEvent): Step<Session> {
     credit: endStretch(state.credit),
     wrong: false,
     broken: false,
+    fresh: true,
     ...shifted(state.extraUntil, shift),
   };
   return event.medium === 'screen' ? step(next, { type: 'stay-awake', on: true }) : step(next);

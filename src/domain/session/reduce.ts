@@ -120,7 +120,7 @@ function isWorthWriting(
   if (effects.length > 0 || after.name !== before.name || after.gap !== before.gap) return true;
   if (!SIGNS_ONLY.has(event.type)) return after !== before;
   // Read back without its beginning, a sound would be one that has yet to begin.
-  if (isBeginning(before) && !isBeginning(after)) return true;
+  if (hasBegun(before, after)) return true;
   const every = after.name === 'running' ? WRITE_EVERY_MS : WRITE_EVERY_STANDING_MS;
   return event.wall - before.writtenAt >= every || event.wall < before.writtenAt;
 }
@@ -135,4 +135,7 @@ const SIGNS_ONLY: ReadonlySet<SessionEvent['type']> = new Set([
 
 /** What must be on the disk before it counts: everything that a person did, and every new state. */
 const isStrict = (before: Session, after: Session, event: SessionEvent): boolean =>
-  after.name !== before.name || !SIGNS_ONLY.has(event.type);
+  after.name !== before.name || hasBegun(before, after) || !SIGNS_ONLY.has(event.type);
+
+const hasBegun = (before: Session, after: Session): boolean =>
+  isBeginning(before) && !isBeginning(after);

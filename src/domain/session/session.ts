@@ -100,8 +100,8 @@ export interface Session {
   readonly track: Ms;
   /** When the place was last seen to move, and where it was then. */
   readonly moved: Moment;
-  /** Wall time at which a person last asked for sound. It begins while nothing has moved since. */
-  readonly askedAt?: number;
+  /** The track was read in anew, and has not been seen to move since. */
+  readonly fresh?: true;
   /** In the one-minute-more lane: the place in the track at which the minute is over. */
   readonly extraUntil?: Ms;
   readonly credit: Credit;
@@ -130,9 +130,9 @@ export interface Session {
 export const isOver = (session: Session): boolean =>
   session.name === 'finished' || session.name === 'ended-early' || session.name === 'left';
 
-/** Sound was asked for, and has not been seen to move since: the track may be being read. */
+/** Sound was asked for of a track that may still be being read. */
 export const isBeginning = (session: Session): boolean =>
-  session.name === 'running' && session.moved.wall === session.askedAt;
+  session.fresh === true && (session.name === 'running' || session.name === 'waiting');
 
 /** People wait for a start that was agreed ahead, heard or in silence. */
 export const isWaiting = (session: Session): boolean =>

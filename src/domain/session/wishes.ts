@@ -101,7 +101,7 @@ export function toCoolDown(state: Session, wall: number): Step<Session> {
  * session is finished, and its last words are heard.
  */
 export function catchUp(state: Session, wall: number, lost: Ms): Step<Session> {
-  const go = state.name === 'running' ? jump : sound;
+  const go: typeof jump = (...to) => inStep((state.name === 'running' ? jump : sound)(...to));
   const next = without(state, 'gap', 'undo', 'wentOnByLock');
   const { layout } = state.score;
   if (state.lane === 'cool-down' && layout.coolDown) {
@@ -116,6 +116,12 @@ export function catchUp(state: Session, wall: number, lost: Ms): Step<Session> {
   const there = go(next, wall, 'session', to);
   return to >= layout.session ? endWith(there, wall) : there;
 }
+
+/** Who wants to be in step again is told of every gap. */
+const inStep = ({ state, effects }: Step<Session>): Step<Session> => ({
+  state: without(state, 'fresh'),
+  effects,
+});
 
 function endWith(there: Step<Session>, wall: number): Step<Session> {
   const end = finish(there.state, wall);

@@ -121,10 +121,11 @@ function Groups({ led: { plan } }: { led: Led }) {
   const position = useSession((s) => s.view.position);
   const state = useSession((s) => s.view.state);
   const gap = useSession((s) => s.view.gap);
+  const late = useSession((s) => s.view.late);
   const standing = STANDING[state] ?? 'trouble';
   // Taken anew when time was lost, and not from second to second, so that no minute flickers.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
-  const began = useMemo(() => clock.now() - position, [clock, standing, gap]);
+  const began = useMemo(() => clock.now() - position, [clock, standing, gap, late]);
   return leadAt(plan, position).map((now) => {
     const isKnown = standing === 'going' || now.state === 'done';
     const ends = isKnown ? timeOfDay(began + now.endsAt) : undefined;

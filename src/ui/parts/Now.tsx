@@ -24,7 +24,7 @@ export function Now() {
 
 function Countdown() {
   const time = useSession((s) => left(s.view.left));
-  const then = useSession((s) => (s.view.late ? running.late : thenLine(s.view)));
+  const then = useSession((s) => thenLine(s.view));
   const effort = useSession((s) => s.view.segment?.effort);
   const spoken = useSession((s) => inWords(ms(Math.ceil(s.view.left / 10_000) * 10_000)));
   return (

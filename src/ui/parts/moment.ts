@@ -20,9 +20,10 @@ export function headline(view: SessionView): string {
 /** A rest of a segment as short as this is not worth telling: the change after it is. */
 const REST_MS = 10_000;
 
-/** The line below the countdown: "then WALK 1:00". */
+/** The line below the countdown: "then WALK 1:00"; or that the sound is waited for. */
 export function thenLine(view: SessionView): string {
   const { segment, next, lane } = view;
+  if (view.late) return running.late;
   if (lane === 'cool-down') return running.nextEnd;
   const rest = segment === undefined ? 0 : segment.end - view.position;
   if (lane === 'one-more' && segment !== undefined && rest >= REST_MS)

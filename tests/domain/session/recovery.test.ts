@@ -76,7 +76,8 @@ describe('a session that was cut off', () => {
     const phone = running(60.5).say('hold').pass(10).say('go-on').pass(20);
     const written = phone.effects.flatMap((e) => (e.type === 'journal' ? [e] : []));
     const strict = written.filter((e) => e.strict).map(({ event }) => event.type);
-    expect(strict).toEqual(['start', 'hold', 'go-on']);
+    expect(strict).toEqual(['start', 'tick', 'hold', 'go-on']);
+    expect(written[1]?.event).toMatchObject({ type: 'tick', track: 250 });
     const running60 = written.filter(({ event }) => event.wall <= phone.wall - 30_000);
     for (let i = 1; i < running60.length; i++) {
       const apart = (running60[i]?.event.wall ?? 0) - (running60[i - 1]?.event.wall ?? 0);

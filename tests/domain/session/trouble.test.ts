@@ -3,9 +3,16 @@ import { activeMs, doneMs } from '../../../src/domain/session/credit.ts';
 import type { Wish } from '../../../src/domain/session/event.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { Phone } from '../../drivers/player.ts';
-import { EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
+import { BARE_DAY, EASY_DAY, scoreOf, waitScoreOf } from '../../drivers/sessions.ts';
 
 const easyDay = () => new Phone(scoreOf(EASY_DAY)).start();
+
+/** The app was killed and is open again. */
+function cut(phone: Phone): Phone {
+  phone.take();
+  const { wall, score, medium } = phone;
+  return phone.send({ type: 'recovered', wall, layout: score.layout, medium });
+}
 
 describe('a sound that stops', () => {
   it('PLAY-13 has stalled after three seconds on one place, and not before', () => {
@@ -24,11 +31,29 @@ describe('a sound that stops', () => {
     expect(slow().pass(0.25).session.name).toBe('stalled');
   });
 
-  it('PLAY-13 going on after a hold or a call is asked for too, a jump within the sound is not', () => {
-    const standing = (phone: Phone, wish: Wish) => phone.stick(true).say(wish).pass(5).session.name;
-    expect(standing(easyDay().pass(40).say('hold').pass(10), 'go-on')).toBe('running');
-    expect(standing(easyDay().pass(40).take().pass(10), 'go-on')).toBe('running');
+  it('PLAY-13 a new element and a track after a cut may take as long, what was heard before may not', () => {
+    const standing = (phone: Phone, wish: Wish) =>
+      phone.say(wish).stick(true).pass(7.75).session.name;
+    expect(standing(easyDay().pass(40).stick(true).pass(5), 'go-on')).toBe('running');
+    expect(standing(cut(easyDay().pass(40)), 'go-on')).toBe('running');
+    expect(standing(easyDay().pass(40).say('hold').pass(10), 'go-on')).toBe('stalled');
+    expect(standing(easyDay().pass(40).take().pass(10), 'go-on')).toBe('stalled');
     expect(standing(easyDay().pass(40), 'skip')).toBe('stalled');
+  });
+
+  it('PLAY-14 who catches up wants to be in step, and is told of every gap', () => {
+    const slow = (wish: Wish) =>
+      cut(easyDay().pass(40)).stick(true).say(wish).pass(5).stick(false).pass(5).session;
+    expect(slow('go-on').gap).toBeUndefined();
+    expect(slow('catch-up').gap).toBeDefined();
+  });
+
+  it('WAIT-3 the track of a wait, composed in the tap, may take as long to begin', () => {
+    const wait = () => new Phone(waitScoreOf(EASY_DAY)).stick(true).start(300);
+    expect(wait().pass(7.75).session.name).toBe('waiting');
+    expect(wait().pass(8).session.name).toBe('waiting-silent');
+    const begun = wait().pass(7).stick(false).pass(1).stick(true);
+    expect(begun.pass(3).session.name).toBe('waiting-silent');
   });
 
   it('PLAY-13 once it has begun, three seconds are a stall, also in a journal that was read back', () => {
@@ -103,7 +128,12 @@ describe('a sound that stops', () => {
   it('PLAY-14 a sound that comes back and stands in the same place has been away all the time, in every lane', () => {
     const again = (phone: Phone) =>
       phone.take().pass(100).giveBack().stick(true).pass(50).take().pass(10).say('woke').session;
-    for (const phone of [easyDay().pass(40), easyDay().pass(40).say('one-more').pass(20)]) {
+    const bare = new Phone(scoreOf(BARE_DAY)).start().pass(40);
+    for (const phone of [
+      easyDay().pass(40),
+      easyDay().pass(40).say('one-more').pass(20),
+      bare.say('cool-down').pass(20),
+    ]) {
       const stoppedAt = phone.wall;
       expect(again(phone).gap).toMatchObject({ stoppedAt, position: 40_000, lost: 160_000 });
     }

@@ -18,13 +18,14 @@ export function ready(state: Session, event: SessionEvent): Step<Session> {
 function begin(state: Session, { wall }: StartEvent, awake: readonly Effect[]): Step<Session> {
   const at = { wall, track: ms(0) };
   const credit = beginStretch(noCredit, 'plan', at);
-  const next: Session = { ...state, name: 'running', moved: at, askedAt: wall, credit };
+  const next: Session = { ...state, name: 'running', moved: at, fresh: true, credit };
   return step(next, { type: 'play' }, ...awake);
 }
 
 /** The sound is put where it will have run into the session by itself when the time has come. */
 function wait(state: Session, { wall }: StartEvent, awake: readonly Effect[]): Step<Session> {
   const to = placeToWait(state, wall);
-  const next: Session = { ...state, name: 'waiting', track: to, moved: { wall, track: to } };
+  const moved = { wall, track: to };
+  const next: Session = { ...state, name: 'waiting', track: to, moved, fresh: true };
   return step(next, { type: 'seek', to }, { type: 'play' }, ...awake);
 }

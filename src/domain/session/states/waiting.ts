@@ -2,8 +2,8 @@ import { unreachable } from '../../result.ts';
 import { ms } from '../../units.ts';
 import type { Effect, Step } from '../effect.ts';
 import type { PlacedEvent, SessionEvent } from '../event.ts';
-import { BACKWARD_JITTER_MS, STALLED_AFTER_MS } from '../follow.ts';
-import { andThen, hold, step } from '../move.ts';
+import { BACKWARD_JITTER_MS, patienceWith } from '../follow.ts';
+import { andThen, hold, soundAt, step, without } from '../move.ts';
 import type { Session } from '../session.ts';
 import { beginNow, begun, placeToWait, settle } from '../wait.ts';
 import { catchUp } from '../wishes.ts';
@@ -32,8 +32,8 @@ export function waiting(state: Session, event: SessionEvent): Step<Session> {
 function look(state: Session, at: PlacedEvent): Step<Session> {
   const forward = at.track - state.moved.track;
   const moved = forward > 0 || forward <= -BACKWARD_JITTER_MS;
-  if (moved) return settle(state, { wall: at.wall, track: at.track });
-  if (at.wall - state.moved.wall < STALLED_AFTER_MS) return step(state);
+  if (moved) return settle(without(state, 'fresh'), { wall: at.wall, track: at.track });
+  if (at.wall - state.moved.wall < patienceWith(state)) return step(state);
   return step({ ...state, name: 'waiting-silent', broken: true });
 }
 
@@ -117,20 +117,14 @@ function cameBack(state: Session, event: PlacedEvent): boolean {
   return event.type === 'playing' || forward > SURELY_PLAYS_MS;
 }
 
-/** Sound again, in answer to a person: by a new element where the old one broke. */
-const soundAt = (state: Session, to: Session['track']): Effect[] =>
-  state.broken ? [{ type: 'rebuild', at: to }] : [{ type: 'seek', to }, { type: 'play' }];
-
 function waitOn(state: Session, wall: number): Step<Session> {
   const to = placeToWait(state, wall);
   const moved = { wall, track: to };
-  const next: Session = { ...state, name: 'waiting', track: to, moved, broken: false };
-  return step(next, ...soundAt(state, to));
+  return soundAt({ ...state, name: 'waiting', track: to, moved }, to);
 }
 
 function fromTheStart(state: Session, wall: number): Step<Session> {
-  const { state: next } = beginNow(state, wall);
-  return step({ ...next, broken: false }, ...soundAt(state, ms(0)));
+  return soundAt(beginNow(state, wall).state, ms(0));
 }
 
 /** In step with those who began at the agreed time, which stays the session's start. */
