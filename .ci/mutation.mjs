@@ -8,10 +8,18 @@
  *   npm run mutation -- session again   what no test noticed the last time, with more patience,
  *                                       and what was written anew since
  *
- * A folder goes a few files at a time: a run that is cut off has kept what it came to.
+ * A folder goes a few files at a time: a run that is cut off has kept what it came to, and what is
+ * known of the others from before.
  */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  writeFileSync,
+} from 'node:fs';
 import process from 'node:process';
 import { setUp } from './setup.mjs';
 
@@ -35,13 +43,14 @@ const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
 mkdirSync('.cache/reports/mutation', { recursive: true });
 for (const folder of folders.length > 0 ? folders : LED) {
   const report = `.cache/reports/mutation/${folder}.json`;
-  const known = isAgain ? JSON.parse(readFileSync(report, 'utf8')) : [];
+  const isKnown = isAgain || (of === 1 && existsSync(report));
+  let changes = isKnown ? JSON.parse(readFileSync(report, 'utf8')) : [];
+  changes = changes.filter(({ place: [file] }) => existsSync(file));
   // In a file that was written anew since, nothing is where it was.
-  const [before, gone] = parted(known, ({ place: [file], source }) => source === sourceOf(file));
-  const rewritten = [...new Set(gone.map(({ place: [file] }) => file))].filter(existsSync);
-  const mutate = isAgain ? [...placesOf(before.filter(isLeft)), ...rewritten] : linesOf(folder);
+  const [same, moved] = parted(changes, ({ place: [file], source }) => source === sourceOf(file));
+  const rewritten = new Set(moved.map(({ place: [file] }) => file));
+  const mutate = isAgain ? [...placesOf(same.filter(isLeft)), ...rewritten] : linesOf(folder);
   if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
-  const changes = new Map(before.map((each) => [JSON.stringify(each.place), each]));
   // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
   process.env.PROPERTY_MS = String(isAgain ? PATIENT : QUICK);
@@ -49,10 +58,15 @@ for (const folder of folders.length > 0 ? folders : LED) {
     const results = await new Stryker({ configFile: '.ci/stryker.config.mjs', mutate: part })
       .runMutationTest()
       .then((all) => all.map(asChange).filter(({ status }) => status !== 'Ignored'));
-    for (const each of results) changes.set(JSON.stringify(each.place), each);
-    writeFileSync(report, JSON.stringify([...changes.values()], undefined, 1));
+    // Of a file that was changed as a whole nothing older holds.
+    const wholes = new Set(part.filter((place) => !place.includes(':')));
+    const places = new Set(results.map(keyOf));
+    const older = changes.filter((each) => !wholes.has(each.place[0]) && !places.has(keyOf(each)));
+    changes = [...older, ...results];
+    writeFileSync(`${report}.new`, JSON.stringify(changes, undefined, 1));
+    renameSync(`${report}.new`, report);
   }
-  tell(folder, [...changes.values()]);
+  tell(folder, changes);
 }
 
 /** One change: where it is, what stands there in its place, and what became of it. */
@@ -62,6 +76,8 @@ function asChange({ fileName, location, replacement, status }) {
   const range = `${start.line}:${start.column}-${end.line}:${end.column}`;
   return { place: [file, range, replacement], status, source: sourceOf(file) };
 }
+
+const keyOf = ({ place }) => JSON.stringify(place);
 
 /** What tells one state of a file from another. */
 function sourceOf(file) {

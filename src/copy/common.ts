@@ -28,6 +28,10 @@ export const common = {
     'What is stored on this phone cannot be read just now. Nothing was deleted. Close other tabs and windows of Towpath; it is tried again every few seconds.',
   unsaved:
     'This phone cannot store anything just now. What you did is kept in memory and written as soon as that works. Keep this page open.',
+  missing: {
+    body: 'A part of the app could not be fetched. Nothing is lost. Go online once and try again.',
+    again: 'Try again',
+  },
   broken: {
     title: 'This page failed',
     body: 'What was saved is safe. A running session goes on in sound.',

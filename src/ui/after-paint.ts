@@ -1,26 +1,21 @@
 /**
- * A page that is behind another draws nothing, and asks for no frame: then this long, in
- * milliseconds, is long enough.
- */
-const UNSEEN_MS = 300;
-
-/**
- * Does a job once what was just rendered has been drawn, so that it does not stand in its way.
- * Done once; what is answered calls it off.
+ * Does a job once what was just rendered has been drawn, so that it does not stand in its way. A
+ * page that nobody sees is not drawn: there it is done at once. What is answered calls it off.
  */
 export function afterPaint(job: () => void): () => void {
-  let timer = setTimeout(run, UNSEEN_MS);
-  const frame = requestAnimationFrame(() => {
-    clearTimeout(timer);
-    // A frame's callbacks come before it is drawn, a timer after.
-    timer = setTimeout(run);
-  });
-  function run() {
-    cancelAnimationFrame(frame);
-    job();
-  }
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let frame: number | undefined;
+  // A frame's callbacks come before it is drawn, a timer after.
+  const behind = () => {
+    timer = setTimeout(job);
+  };
+  if (document.hidden) behind();
+  else frame = requestAnimationFrame(behind);
   return () => {
-    cancelAnimationFrame(frame);
+    if (frame !== undefined) cancelAnimationFrame(frame);
     clearTimeout(timer);
   };
 }
+
+/** When what was just rendered has been drawn. */
+export const painted = (): Promise<void> => new Promise((done) => void afterPaint(done));

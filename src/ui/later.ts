@@ -1,6 +1,7 @@
-import { createElement, useEffect, useState } from 'react';
+import { createElement, useCallback, useEffect, useState } from 'react';
 import { common } from '../copy/common.ts';
 import { afterPaint } from './after-paint.ts';
+import { useProgrammes } from './app-context.tsx';
 import { piece } from './piece.tsx';
 
 type Later = typeof import('./screens/later.ts');
@@ -30,17 +31,28 @@ export const LaterScreens = piece(
   createElement('p', { className: 'for-readers' }, common.loading),
 );
 
+/** What comes later, as far as it has come. */
+interface Coming {
+  readonly later: Later | undefined;
+  /** It did not come: asks once more. */
+  readonly again?: () => void;
+}
+
 /**
- * Them with what they bring to the first pages; undefined until they are there. They are asked for
- * when the page has been drawn: on a slow phone they would take its time and its line.
+ * Those screens with what they bring to the first pages. They are asked for when the page has been
+ * drawn with what is stored: on a slow phone they would take its time and its line.
  */
-export function useLater(): Later | undefined {
+export function useLater(): Coming {
+  const ready = useProgrammes((p) => p.ready);
   const [later, setLater] = useState(here);
-  useEffect(() => {
-    if (later !== undefined) return;
-    // A failure is told by the screen that needs the piece.
-    const ask = () => loadLater().then(setLater, () => undefined);
-    return afterPaint(() => void ask());
-  }, [later]);
-  return later;
+  const [isMissing, setMissing] = useState(false);
+  const ask = useCallback(() => {
+    setMissing(false);
+    loadLater().then(setLater, () => setMissing(true));
+  }, []);
+  useEffect(
+    () => (ready && later === undefined ? afterPaint(ask) : undefined),
+    [ready, later, ask],
+  );
+  return { later, ...(isMissing && { again: ask }) };
 }

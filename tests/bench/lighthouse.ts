@@ -41,6 +41,7 @@ const AGAIN = 'run Lighthouse again';
 const report: typeof visited = (...asked) =>
   visited(...asked).catch((error: unknown) => {
     if (!String(error).includes(AGAIN)) throw error;
+    console.error('A visit could not be recorded, and is made once more.');
     return visited(...asked);
   });
 

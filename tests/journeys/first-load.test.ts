@@ -1,5 +1,8 @@
 import { expect } from 'vitest';
+import { common } from '../../src/copy/common.ts';
 import { groups } from '../../src/copy/groups.ts';
+import { nowCopy as now } from '../../src/copy/now.ts';
+import { weeks } from '../../src/copy/weeks.ts';
 import { welcome } from '../../src/copy/welcome.ts';
 import { journey } from '../drivers/browser/journey.ts';
 import { followMarshMile, visit } from '../drivers/browser/visit.ts';
@@ -57,6 +60,7 @@ function noteFirstFrame(): void {
 journey(
   'OFF-12 on a first visit and when one comes back, the later screens are asked for behind the first page',
   async ({ page, site }) => {
+    await page.addInitScript(noteFirstFrame);
     const asked = async (): Promise<{ drawn: number; later: number }> => {
       await page.waitForFunction(
         (file) => performance.getEntriesByName(new URL(file, document.baseURI).href).length > 0,
@@ -68,7 +72,6 @@ journey(
         return { drawn: drawn?.startTime ?? Number.NaN, later: later?.startTime ?? Number.NaN };
       }, laterScreens());
     };
-    await page.addInitScript(noteFirstFrame);
     await page.goto(site.url);
     const first = await asked();
     expect(first.later).toBeGreaterThan(first.drawn);
@@ -78,4 +81,26 @@ journey(
     const back = await asked();
     expect(back.later).toBeGreaterThan(back.drawn);
   },
+);
+
+journey(
+  'OFF-12 when they do not come the page says so, every session is named below, and another try fetches them',
+  async ({ page, site, browser }) => {
+    site.replace('/sw.js', 'throw new Error("none here")');
+    await page.goto(site.url);
+    await page.getByRole('link', { name: welcome.choose }).first().click();
+    const wren = page.getByRole('button', { name: groups.choose('Wren') });
+    await wren.click();
+    await page.getByRole('heading', { name: weeks.session(1, 1) }).waitFor();
+    const later = `**/${laterScreens()}`;
+    await browser.context.route(later, (route) => route.abort());
+    await page.reload();
+    await page.getByText(common.missing.body).waitFor();
+    expect(await page.locator('.weeks .session-link').count()).toBeGreaterThan(6);
+    await browser.context.unroute(later);
+    await page.getByRole('button', { name: common.missing.again }).click();
+    await page.getByRole('heading', { name: now.title }).waitFor();
+    expect(await page.getByText(common.missing.body).count()).toBe(0);
+  },
+  { expected: /./ },
 );

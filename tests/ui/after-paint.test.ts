@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { afterPaint } from '../../src/ui/after-paint.ts';
+import { afterPaint, painted } from '../../src/ui/after-paint.ts';
 
 describe('a job for after the drawing', () => {
   let frames: Map<number, () => void>;
@@ -15,6 +15,7 @@ describe('a job for after the drawing', () => {
   });
 
   afterEach(() => {
+    vi.restoreAllMocks();
     vi.unstubAllGlobals();
     vi.useRealTimers();
   });
@@ -35,12 +36,22 @@ describe('a job for after the drawing', () => {
     expect(job).toHaveBeenCalledOnce();
   });
 
-  it('OFF-12 is done without a frame on a page that draws none, and not again when it does', async () => {
+  it('OFF-12 is done without a frame on a page that nobody sees', async () => {
+    vi.spyOn(document, 'hidden', 'get').mockReturnValue(true);
     const job = vi.fn();
     afterPaint(job);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(job).toHaveBeenCalledOnce();
+    expect(frames.size).toBe(0);
+  });
+
+  it('OFF-12 can be waited for', async () => {
+    const job = vi.fn();
+    void painted().then(job);
     await vi.advanceTimersByTimeAsync(1000);
+    expect(job).not.toHaveBeenCalled();
     draw();
-    await vi.advanceTimersByTimeAsync(1000);
+    await vi.advanceTimersByTimeAsync(1);
     expect(job).toHaveBeenCalledOnce();
   });
 

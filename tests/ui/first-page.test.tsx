@@ -26,6 +26,14 @@ describe('the first page before what comes later', () => {
     expect(named()).toEqual([weeks.session(1, 1)]);
   });
 
+  it('UI-12 names none to someone who felt a stop sign in another programme', () => {
+    const [entry] = ENTRIES;
+    if (entry === undefined) throw new Error('no entry');
+    open({ entries: [{ ...entry, programme: { ...entry.programme, id: 'another' } }] });
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe(DEMO.title);
+    expect(named()).toEqual([]);
+  });
+
   it('UI-12 names none to someone who has paused the programme', () => {
     const paused: Following = {
       format: 'towpath-following/1',
@@ -34,6 +42,7 @@ describe('the first page before what comes later', () => {
       decisions: [],
     };
     open({ following: [paused] });
+    expect(screen.getByRole('heading', { level: 1 }).textContent).toBe(DEMO.title);
     expect(named()).toEqual([]);
   });
 

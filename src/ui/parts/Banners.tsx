@@ -3,6 +3,7 @@ import { common } from '../../copy/common.ts';
 import { inOtherApp } from '../../copy/in-other-app.ts';
 import { length, place } from '../../copy/times.ts';
 import { unfinished as words } from '../../copy/unfinished.ts';
+import { painted } from '../after-paint.ts';
 import { useApp, useDevice, useLog, useSession, useSettings, useUpdates } from '../app-context.tsx';
 import { loadLater } from '../later.ts';
 import { piece } from '../piece.tsx';
@@ -135,8 +136,9 @@ function Update() {
 
 // Without the piece there is no question; the page stands.
 const noPart = () => () => null;
-const AskAgain = piece(() => loadLater().then((screens) => screens.AskAgain, noPart));
-const WaitCutOff = piece(() => loadLater().then((screens) => screens.AgreedStartCutOff, noPart));
+const behind = () => painted().then(loadLater);
+const AskAgain = piece(() => behind().then((screens) => screens.AskAgain, noPart));
+const WaitCutOff = piece(() => behind().then((screens) => screens.AgreedStartCutOff, noPart));
 
 /** Only for those who wish it. */
 function Again() {

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { Link, Redirect, useParams } from 'wouter';
 import { cameLine } from '../../copy/came.ts';
+import { common } from '../../copy/common.ts';
 import { day, minutes, sentence } from '../../copy/times.ts';
 import { weeks } from '../../copy/weeks.ts';
 import { stripInWords } from '../../copy/words.ts';
@@ -10,7 +11,7 @@ import { useApp, useFollowing, useLog, useProgrammes, useReceived } from '../app
 import { useLater } from '../later.ts';
 import { EffortLine } from '../parts/EffortLine.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
-import { finishedSessions, sessionKey } from '../parts/next-session.ts';
+import { finishedSessions, nextSession, sessionKey } from '../parts/next-session.ts';
 import { allSame, longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
 import { Screen } from '../parts/Screen.tsx';
 import { Strip } from '../parts/Strip.tsx';
@@ -21,8 +22,8 @@ export function Weeks() {
   const programme = useProgrammes((p) => p.programmes.find((each) => each.id === id));
   const chosen = useProgrammes((p) => (id === undefined ? undefined : p.chosen[id]));
   const entries = useLog((l) => l.entries);
-  const isNew = useIsNew(id);
-  const later = useLater();
+  const isNew = useIsNew();
+  const { later, again } = useLater();
   if (programme === undefined) return <NotHere />;
   const group = programme.groups.find((each) => each.id === chosen);
   if (group === undefined) return <Redirect to={`/p/${programme.id}/groups`} replace />;
@@ -38,11 +39,15 @@ export function Weeks() {
     >
       {later !== undefined ? (
         <later.NowCard programme={programme} group={group.id} />
+      ) : again !== undefined ? (
+        <Missing onAgain={again} />
       ) : isNew ? (
         <First programme={programme} group={group} />
       ) : (
         // What is next follows from all that was done and felt, and is not guessed at before.
-        <div className="to-come" aria-hidden="true" />
+        <div className="to-come">
+          <p className="for-readers">{common.loading}</p>
+        </div>
       )}
       <ol className="lines weeks">
         {programme.weeks.map((_, i) => (
@@ -68,10 +73,25 @@ export function Weeks() {
   );
 }
 
-/** Whether nothing was done, paused or decided in a programme yet: then week 1 comes first. */
-function useIsNew(programme: string | undefined): boolean {
-  const isUntouched = useFollowing((f) => programme === undefined || !f.following[programme]);
-  return useLog((l) => !l.entries.some((each) => each.programme.id === programme)) && isUntouched;
+/**
+ * Whether this phone knows of nothing that was done, felt, paused or decided, in whatever
+ * programme: then the first session comes first, and nothing stands in its way.
+ */
+function useIsNew(): boolean {
+  const isUndecided = useFollowing((f) => f.ready && Object.keys(f.following).length === 0);
+  return useLog((l) => l.ready && !l.unread && l.entries.length === 0) && isUndecided;
+}
+
+/** In the place of what could not be fetched. */
+function Missing({ onAgain }: { onAgain: () => void }) {
+  return (
+    <div className="notice" role="alert">
+      <p>{common.missing.body}</p>
+      <button type="button" className="button" onClick={onAgain}>
+        {common.missing.again}
+      </button>
+    </div>
+  );
 }
 
 interface Of {
@@ -81,20 +101,21 @@ interface Of {
 
 /** The first session of someone who begins. */
 function First({ programme, group }: Of) {
-  const plan = sessionsOf(programme, group.id, 1)[0]?.plan;
-  if (plan === undefined) return null;
+  const next = nextSession(programme, group.id, new Set());
+  const plan = next && sessionsOf(programme, group.id, next.week)[next.session - 1]?.plan;
+  if (next === undefined || plan === undefined) return null;
   const timeline = timelineOf(plan);
   return (
     <section className="card">
       <div className="row spread">
-        <h2>{weeks.session(1, 1)}</h2>
+        <h2>{weeks.session(next.week, next.session)}</h2>
         <span className="tag">{weeks.next}</span>
       </div>
       <Strip timeline={timeline} height={84} label={stripInWords(plan)} named />
       <p className="figures">
         {weeks.totals(minutes(timeline.total), minutes(lengthOfPart(timeline, 'main')))}
       </p>
-      <Link href={`/p/${programme.id}/1/1`} className="button wide">
+      <Link href={`/p/${programme.id}/${next.week}/${next.session}`} className="button wide">
         {weeks.open}
       </Link>
     </section>

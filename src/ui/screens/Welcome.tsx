@@ -24,7 +24,7 @@ export function Start() {
 /** What it is in two sentences, the programmes on this phone, a file, and how to keep the app. */
 export function Welcome() {
   const programmes = useProgrammes((p) => p.programmes);
-  const later = useLater();
+  const { later } = useLater();
   const several = useProgrammes((p) => p.programmes.filter((each) => p.chosen[each.id]).length > 1);
   return (
     <Screen title={welcome.title}>
@@ -62,7 +62,7 @@ function ProgrammeCard({ programme }: { programme: Programme }) {
   const came = useReceived((r) => r.came[programme.id]);
   const { clock } = useApp();
   const group = programme.groups.find((each) => each.id === chosen);
-  const later = useLater();
+  const { later } = useLater();
   return (
     <article className="card">
       <h3 className="big">{programme.title}</h3>
