@@ -77,7 +77,9 @@ function asChange({ fileName, location, replacement, status }) {
   return { place: [file, range, replacement], status, source: sourceOf(file) };
 }
 
-const keyOf = ({ place }) => JSON.stringify(place);
+function keyOf({ place }) {
+  return JSON.stringify(place);
+}
 
 /** What tells one state of a file from another. */
 function sourceOf(file) {
