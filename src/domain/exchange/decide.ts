@@ -121,11 +121,12 @@ export const ownId = (local: string): string => local.replace(/\.\d+$/, '');
 
 /**
  * Under which id and with which retired keys a programme is kept. Only a change that the old key
- * signed retires it: digits that were compared wrongly must not lock the true leader out.
+ * signed, which is then among those that the sender was, retires it: digits that were compared
+ * wrongly must not lock the true leader out.
  */
 export function placeOf(
   next: Sender,
-  { about, verdict }: Decision,
+  { about }: Decision,
   choice: Acceptance,
   taken: readonly string[],
 ): { readonly local: string; readonly retired: readonly string[] } {
@@ -136,7 +137,6 @@ export function placeOf(
     };
   }
   if (choice === 'keep-apart') return { local: apartId(next.id, taken), retired: next.was };
-  const replaced = verdict.kind === 'rotated' && about.key !== null ? [about.key] : [];
-  const retired = [...new Set([...about.retired, ...next.was, ...replaced])];
+  const retired = [...new Set([...about.retired, ...next.was])];
   return { local: about.local, retired: retired.filter((key) => key !== next.key) };
 }

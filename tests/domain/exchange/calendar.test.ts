@@ -341,6 +341,11 @@ describe('an iCalendar file', () => {
     expect(escapeText('a\ud800b\udfffc')).toBe('a\ufffdb\ufffdc');
   });
 
+  it('REC-6 a line’s end of whatever kind is the one that a calendar knows (RFC 5545, 3.3.11)', () => {
+    const ends = ['\n', '\r\n', '\r', '\u2028', '\u2029'];
+    for (const end of ends) expect(escapeText(`one${end}two`)).toBe('one\\ntwo');
+  });
+
   it('REC-2 the event itself is a whole day that makes nobody busy', () => {
     const uid = eventUid('heron-loop-spring');
     const text = toCalendar(

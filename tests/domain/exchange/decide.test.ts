@@ -262,6 +262,19 @@ describe('what a programme that comes in is to what is here', () => {
     expect(decide(next({ revision: 4, text: 'four' }), [taken]).verdict.kind).toBe('key-changed');
   });
 
+  it('XCHG-13 a key that is in use is never shut out, whatever its sender says they were', () => {
+    const comes = next({ key: B, was: [A, B] });
+    const decision = decide(comes, [kept({ retired: [C] })]);
+    expect(decision.verdict.kind).toBe('rotated');
+    expect(placeOf(comes, decision, 'keep', [ID])).toEqual({ local: ID, retired: [C, A] });
+  });
+
+  it('XCHG-12 the same words by another key are not the same', () => {
+    const here = [kept({ text: 'three' })];
+    expect(decide(next({ key: M }), here).verdict).toEqual({ kind: 'key-changed', from: 2 });
+    expect(decide(next(), here).verdict.kind).toBe('same');
+  });
+
   it('XCHG-14 what is kept apart has an id that no programme can have, and its own is known', () => {
     expect(apartId(ID, [])).toBe(`${ID}.2`);
     expect(apartId(ID, [`${ID}.2`, `${ID}.3`])).toBe(`${ID}.4`);

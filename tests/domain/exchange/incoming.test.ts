@@ -37,8 +37,29 @@ describe('what goes out', () => {
     expect(out.tideTable).toEqual(file.tideTable);
     expect(Object.hasOwn(out, '__proto__')).toBe(true);
     expect(out.leader).toMatchObject({ name: 'Imogen', walkieTalkie: 7, sign: leader.sign });
+    expect(out.leader).toHaveProperty('seal', leader.seal);
+    expect(out.leader).not.toHaveProperty('was');
     expect(out).toMatchObject({ revision: 3, change: 'Week 2 is easier.' });
     expect(({} as { admin?: boolean }).admin).toBeUndefined();
+  });
+
+  it('XCHG-15 has its keys in one order, whatever order the file has, what is not known behind them', () => {
+    const turned = Object.fromEntries(Object.entries(file).reverse());
+    const [one, other] = [file, turned].map((each) =>
+      Object.keys(JSON.parse(outgoingText(JSON.stringify(each), { revision: 3 }))),
+    );
+    expect(other).toEqual(one);
+    expect(one?.slice(0, 4)).toEqual(['format', 'id', 'revision', 'title']);
+    expect(one?.at(-1)).toBe('tideTable');
+  });
+
+  it('XCHG-15 without keys goes unsigned, whatever keys the file names', () => {
+    const named = { ...file, leader: { ...file.leader, sign: 'x', seal: 'y', was: ['z'] } };
+    expect(JSON.parse(outgoingText(JSON.stringify(named), { revision: 3 })).leader).toEqual({
+      ...file.leader,
+      sign: null,
+      seal: null,
+    });
   });
 
   it('XCHG-15 is the same programme to the reader, and to the published schema', () => {

@@ -28,6 +28,8 @@ describe('comma-separated values', () => {
         ['zzz', 'yyy', 'xxx'],
       ]),
     ).toBe('aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n');
+    // Spaces belong to a cell (2.4); no quotes but where something would be lost without.
+    expect(toCsv([['a b', '', ' c', 'd '], ['']])).toBe('a b,," c","d "\r\n""\r\n');
     // Sections 2.6 and 2.7: the RFC quotes all three, which it calls optional for the others.
     expect(toCsv([['aaa', 'b\r\nbb', 'ccc']])).toBe('aaa,"b\r\nbb",ccc\r\n');
     expect(toCsv([['aaa', 'b"bb', 'ccc']])).toBe('aaa,"b""bb",ccc\r\n');
@@ -82,6 +84,7 @@ describe('comma-separated values', () => {
       ['"=1"', `'"=1"`],
       ['\uff1d1', "'\uff1d1"],
       ['fine;=1', "fine;'=1"],
+      ['fine;=1|-2', "fine;'=1|'-2"],
       ['fine\n=1', "fine\n'=1"],
       ['wet, -2 degrees', 'wet, -2 degrees'],
       ['easy', 'easy'],

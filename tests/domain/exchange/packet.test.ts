@@ -87,6 +87,23 @@ describe('bounds', () => {
     expect(decodePacket(code)).toEqual({ ok: false, error: 'too-large' });
   });
 
+  it('XCHG-4 what breaks off is damaged, and too large if too much had come out by then', () => {
+    const noise = new Uint8Array(1000).fill(255);
+    const broken = (length: number) => {
+      const whole = deflateRawSync(Buffer.alloc(length), { level: 9 });
+      return inflate(Uint8Array.from([...whole.subarray(0, whole.length - 20), ...noise]));
+    };
+    expect(broken(INFLATED_MAX / 2)).toEqual({ ok: false, error: 'damaged' });
+    expect(broken(INFLATED_MAX * 2)).toEqual({ ok: false, error: 'too-large' });
+    expect(inflate(noise)).toEqual({ ok: false, error: 'damaged' });
+  });
+
+  it('XCHG-4 a limit of one’s own holds to the byte', () => {
+    const bytes = new Uint8Array(deflateRawSync(Buffer.alloc(5000)));
+    expect(inflate(bytes, 5000)).toMatchObject({ ok: true, value: { length: 5000 } });
+    expect(inflate(bytes, 4999)).toEqual({ ok: false, error: 'too-large' });
+  });
+
   it('XCHG-4 a code longer than an honest one can be is not even read', () => {
     expect(decodePacket('A'.repeat(CODE_MAX + 1))).toEqual({ ok: false, error: 'too-large' });
   });
