@@ -10,7 +10,7 @@ import { people, TWELVE } from '../board/club.ts';
 import { storeClub } from './club.ts';
 import { chooseGroups, leadStaggered } from './leading.ts';
 import type { Stop } from './tour.ts';
-import { button, go } from './visit.ts';
+import { button, go, look } from './visit.ts';
 
 /** A time of day in a quarter of an hour, as a field has it. */
 export function soon(): string {
@@ -24,6 +24,7 @@ export async function leadAll(page: Page, stop: Stop): Promise<void> {
   await stop('who is led', false);
   await leadStaggered(page);
   await stop('leading', true);
+  await look(page);
   await button(page, leading.holdAll).click();
   await button(page, leading.goOn).waitFor();
   await stop('leading, all on hold', true);
@@ -46,6 +47,7 @@ export async function waitTogether(page: Page, stop: Stop): Promise<void> {
   await button(page, agreedStart.wait(time)).click();
   await page.getByRole('heading', { level: 1, name: agreedStart.startsAt(time) }).waitFor();
   await stop('waiting for the start', true);
+  await look(page);
   await page.getByRole('button', { name: agreedStart.leave }).click();
   await stop('leaving the wait', true);
   await page.getByRole('button', { name: agreedStart.leaveYes }).click();

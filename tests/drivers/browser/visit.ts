@@ -49,6 +49,12 @@ export async function followMarshMile(page: Page, group = 'Wren', session?: stri
   await page.getByRole('heading', { level: 1, name: 'A mile on the marsh' }).waitFor();
 }
 
+/**
+ * Looks at what came, as long as a person does: a tap within half a second of the last one and in
+ * its place is taken for its second half and dropped.
+ */
+export const look = (page: Page): Promise<void> => page.waitForTimeout(600);
+
 /** Goes to an address inside the app. */
 export async function go(page: Page, path: string): Promise<void> {
   await page.evaluate((to) => {
