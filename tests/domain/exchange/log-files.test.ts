@@ -30,6 +30,7 @@ describe('comma-separated values', () => {
     ).toBe('aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n');
     // Spaces belong to a cell (2.4); no quotes but where something would be lost without.
     expect(toCsv([['a b', '', ' c', 'd '], ['']])).toBe('a b,," c","d "\r\n""\r\n');
+    expect(toCsv([['alone']])).toBe('alone\r\n');
     // Sections 2.6 and 2.7: the RFC quotes all three, which it calls optional for the others.
     expect(toCsv([['aaa', 'b\r\nbb', 'ccc']])).toBe('aaa,"b\r\nbb",ccc\r\n');
     expect(toCsv([['aaa', 'b"bb', 'ccc']])).toBe('aaa,"b""bb",ccc\r\n');
