@@ -57,7 +57,6 @@ const WAYS: Readonly<Record<string, string>> = {
   'in JSON with words behind a line end': JSON.stringify({ text: `${link(one)}\nThanks` }),
   'with soft hyphens': broken(link(one), 20).replaceAll('\r\n', '\u00ad'),
   'with marks without width': broken(link(one), 20).replaceAll('\r\n', '\u200b'),
-  'with hyphens made dashes': link(one).replaceAll('--', '\u2014'),
   'behind the door of programmes': joinLink(BASE, one),
   'with something put behind it': `${link(one)}?from=chat&x=1`,
 };
@@ -100,6 +99,17 @@ describe('answers in a text', () => {
       .join('\n\n');
     expect(talk.length).toBeGreaterThan(3_000_000);
     expect(codes(talk)).toEqual(list);
+  });
+
+  it('IN-8 two hyphens that a keyboard made one dash of are two hyphens again', () => {
+    let hyphens = sealed();
+    while (!hyphens.includes('--')) hyphens = sealed();
+    for (const dash of ['\u2013', '\u2014']) {
+      const text = hyphens.replaceAll('--', dash);
+      expect(text).not.toBe(hyphens);
+      expect(codes(text)).toEqual([hyphens]);
+      expect(codes(link(text))).toEqual([hyphens]);
+    }
   });
 
   it('IN-8 lines are joined only where nothing else stands on them', () => {
