@@ -1,6 +1,8 @@
 /**
  * Does a job once what was just rendered has been drawn, so that it does not stand in its way. A
- * page that nobody sees is not drawn: there it is done at once. What is answered calls it off.
+ * page that nobody sees is not drawn: there it is done at once.
+ *
+ * @returns calls the job off, also when it was done already
  */
 export function afterPaint(job: () => void): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;

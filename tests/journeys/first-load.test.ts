@@ -98,8 +98,10 @@ journey(
     await page.getByText(common.missing.body).waitFor();
     expect(await page.locator('.weeks .session-link').count()).toBeGreaterThan(6);
     await browser.context.unroute(later);
-    await page.getByRole('button', { name: common.missing.again }).click();
+    await page.getByRole('button', { name: common.missing.again }).press('Enter');
     await page.getByRole('heading', { name: now.title }).waitFor();
+    // By keyboard one goes on where the button was.
+    await page.locator('main .card :focus').waitFor();
     expect(await page.getByText(common.missing.body).count()).toBe(0);
   },
   { expected: /./ },

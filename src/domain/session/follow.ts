@@ -45,8 +45,7 @@ function moved(state: Session, at: Moment): Step<Session> {
   const heard = { wall: at.wall, track: ms(Math.min(at.track, laneLimit(state))) };
   const credit = goOnTo(state.credit, heard);
   const place = state.lane === 'session' ? heard.track : state.place;
-  const heardOf = without(state, 'fresh');
-  const next: Session = { ...heardOf, place, track: heard.track, moved: at, credit };
+  const next = { ...without(state, 'fresh'), place, track: heard.track, moved: at, credit };
   if (!isSteady(state.moved, at)) return step(next);
   const lost = at.wall - state.moved.wall - (at.track - state.moved.track);
   if (lost > (isBeginning(state) ? BEGINS_WITHIN_MS : GAP_MS))

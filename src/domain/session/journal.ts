@@ -14,7 +14,10 @@ export function replay(events: Iterable<SessionEvent>): Session | undefined {
     if (event.type === 'start' && session === undefined) {
       session = readySession(event.about, event.score, event.medium);
     }
-    if (session !== undefined) session = reduce(session, event).state;
+    if (session === undefined) continue;
+    const { state } = reduce(session, event);
+    // What is read back has been written, whether or not it would be worth it again.
+    session = { ...state, writtenAt: event.wall, writtenMove: state.moved };
   }
   return session;
 }

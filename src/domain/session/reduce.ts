@@ -83,7 +83,7 @@ export function reduce(state: Session, event: SessionEvent): Step<Session> {
   const seen = { ...next, seenAt: event.wall };
   if (!isWorthWriting(state, next, event, effects)) return { state: seen, effects };
   const written: Effect[] = [
-    ...lastMove(state, next).map((tick) => journal(tick, false)),
+    ...lastMove(state, next, event).map((tick) => journal(tick, false)),
     journal(event, isStrict(state, next, event)),
   ];
   return {
@@ -100,13 +100,16 @@ const journal = (event: SessionEvent, strict: boolean): Effect => ({
 
 /**
  * A stall and a gap are told from when the place last moved: that sign, too small to be written
- * when it came, is written before them, so that a journal read back tells the same.
+ * when it came, is written before them, before a sign that the place stands and before what a person
+ * does, so that a journal read back tells the same.
  */
-function lastMove(before: Session, after: Session): SessionEvent[] {
-  const told = after.name !== before.name || after.gap !== before.gap;
+function lastMove(before: Session, after: Session, { type }: SessionEvent): SessionEvent[] {
+  const told =
+    after.name !== before.name || after.gap !== before.gap || after.moved === before.moved;
+  const matters = told || !SIGNS_ONLY.has(type);
   const moves = before.name === 'running' || before.name === 'waiting';
   const unwritten = moves && before.moved !== before.writtenMove;
-  return told && unwritten ? [{ type: 'tick', ...before.moved }] : [];
+  return matters && unwritten ? [{ type: 'tick', ...before.moved }] : [];
 }
 
 /** Signs are written when something came of them, and else every few seconds; the rest at once. */
@@ -119,8 +122,8 @@ function isWorthWriting(
   if (after.name === 'ready' || isOver(before)) return false;
   if (effects.length > 0 || after.name !== before.name || after.gap !== before.gap) return true;
   if (!SIGNS_ONLY.has(event.type)) return after !== before;
-  // Read back without its beginning, a sound would be one that has yet to begin.
-  if (hasBegun(before, after)) return true;
+  // Read back without these, a sound would have yet to begin, or need no new element.
+  if (hasBegun(before, after) || after.broken !== before.broken) return true;
   const every = after.name === 'running' ? WRITE_EVERY_MS : WRITE_EVERY_STANDING_MS;
   return event.wall - before.writtenAt >= every || event.wall < before.writtenAt;
 }

@@ -10,6 +10,7 @@ import { lengthOfPart } from '../../domain/timeline/totals.ts';
 import { useApp, useFollowing, useLog, useProgrammes, useReceived } from '../app-context.tsx';
 import { useLater } from '../later.ts';
 import { EffortLine } from '../parts/EffortLine.tsx';
+import { KeptFocus } from '../parts/KeptFocus.tsx';
 import { NotHere } from '../parts/NotHere.tsx';
 import { finishedSessions, nextSession, sessionKey } from '../parts/next-session.ts';
 import { allSame, longestSession, sessionsOf, timelineOf } from '../parts/plans.ts';
@@ -37,18 +38,20 @@ export function Weeks() {
         </>
       }
     >
-      {later !== undefined ? (
-        <later.NowCard programme={programme} group={group.id} />
-      ) : again !== undefined ? (
-        <Missing onAgain={again} />
-      ) : isNew ? (
-        <First programme={programme} group={group} />
-      ) : (
-        // What is next follows from all that was done and felt, and is not guessed at before.
-        <div className="to-come">
-          <p className="for-readers">{common.loading}</p>
-        </div>
-      )}
+      <KeptFocus heir="first">
+        {later !== undefined ? (
+          <later.NowCard programme={programme} group={group.id} />
+        ) : again !== undefined ? (
+          <Missing onAgain={again} />
+        ) : isNew ? (
+          <First programme={programme} group={group} />
+        ) : (
+          // What is next follows from all that was done and felt, and is not guessed at before.
+          <div className="to-come">
+            <p className="for-readers">{common.loading}</p>
+          </div>
+        )}
+      </KeptFocus>
       <ol className="lines weeks">
         {programme.weeks.map((_, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a week is its number

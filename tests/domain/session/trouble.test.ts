@@ -62,6 +62,13 @@ describe('a sound that stops', () => {
     expect(replay(phone.journal)?.name).toBe('stalled');
   });
 
+  it('JRNL-1 an element that broke in a hold is known to be broken when the journal is read back', () => {
+    const phone = easyDay().pass(5).say('hold').pass(1).say('failed').say('go-on');
+    const { fresh, broken } = phone.session;
+    expect([fresh, broken]).toEqual([true, false]);
+    expect(replay(phone.journal)).toMatchObject({ fresh, broken });
+  });
+
   it('PLAY-14 a sound that began late under a page that slept has no gap up to eight seconds', () => {
     const late = (seconds: number) => {
       const phone = new Phone(scoreOf(EASY_DAY)).stick(true).start();
