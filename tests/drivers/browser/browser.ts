@@ -35,10 +35,23 @@ export interface Profile {
 
 export function newProfile(): Profile {
   const folder = mkdtempSync(join(tmpdir(), 'towpath-profile-'));
-  return {
-    folder,
-    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 }),
-  };
+  return { folder, remove: () => removeFolder(folder) };
+}
+
+/**
+ * Removes a folder in which a process that was just ended may have written once more meanwhile.
+ * Node's own retries do not list a folder again, and so never see the file that came last.
+ */
+function removeFolder(folder: string): void {
+  for (let left = 25; ; left -= 1) {
+    try {
+      rmSync(folder, { recursive: true, force: true });
+      return;
+    } catch (error) {
+      if (left === 0) throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 200);
+    }
+  }
 }
 
 export interface RealBrowser {

@@ -1,5 +1,8 @@
 /** Debian's Firefox ESR, by WebDriver BiDi. */
+import { readdirSync } from 'node:fs';
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
+import type { Profile } from '../browser/browser.ts';
+import { until } from './person.ts';
 import { asText, type Engine, type Opened, type Tab } from './tab.ts';
 
 export const firefox: Engine = {
@@ -19,7 +22,7 @@ export const firefox: Engine = {
     });
     const page = (await browser.pages())[0] ?? (await browser.newPage());
     page.setDefaultTimeout(15_000);
-    return { tab: tabOf(browser, page), ...endsOf(browser) };
+    return { tab: tabOf(browser, page), ...endsOf(browser, profile) };
   },
 };
 
@@ -44,14 +47,24 @@ function tabOf(browser: Browser, page: Page): Tab {
   };
 }
 
-function endsOf(browser: Browser): Omit<Opened, 'tab'> {
+function endsOf(browser: Browser, { folder }: Profile): Omit<Opened, 'tab'> {
   const child = browser.process();
   const gone = new Promise<void>((resolve) => child?.once('exit', () => resolve()));
+  /**
+   * The driver puts the settings that it replaced back once the browser is gone, and tells nobody
+   * when it has: another browser on the same profile must not begin between.
+   */
+  const settingsBack = (): Promise<unknown> =>
+    until('the settings of the profile to be put back', async () =>
+      readdirSync(folder).some((name) => name.endsWith('.puppeteer')) ? undefined : true,
+    );
   return {
     async kill() {
-      child?.kill('SIGKILL');
+      // With the processes of its pages, which are in its group: they may write when it is gone.
+      if (child?.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
       await gone;
       await browser.disconnect().catch(() => {});
+      await settingsBack();
     },
     close: () => browser.close(),
   };
