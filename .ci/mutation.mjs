@@ -7,6 +7,7 @@
  *   npm run mutation -- exchange 1/8 7  every line with the chance of one in eight, by the seed 7
  *   npm run mutation -- session again   what no test noticed the last time, with more patience,
  *                                       and what was written anew since
+ *   npm run mutation -- session rest    only the files that were not tried yet as they are now
  *
  * A folder goes a few files at a time: a run that is cut off has kept what it came to, and what is
  * known of the others from before.
@@ -35,7 +36,8 @@ setUp();
 const { Stryker } = await import('@stryker-mutator/core');
 const asked = process.argv.slice(2);
 const isAgain = asked.includes('again');
-const folders = asked.filter((each) => /^[a-z]/.test(each) && each !== 'again');
+const isRest = asked.includes('rest');
+const folders = asked.filter((each) => /^[a-z]/.test(each) && !['again', 'rest'].includes(each));
 /** One line of so many. */
 const of = Number(asked.find((each) => /^1\/\d+$/.test(each))?.slice(2) ?? 1);
 const seed = Number(asked.find((each) => /^\d+$/.test(each)) ?? 1);
@@ -49,7 +51,10 @@ for (const folder of folders.length > 0 ? folders : LED) {
   // In a file that was written anew since, nothing is where it was.
   const [same, moved] = parted(changes, ({ place: [file], source }) => source === sourceOf(file));
   const rewritten = new Set(moved.map(({ place: [file] }) => file));
-  const mutate = isAgain ? [...placesOf(same.filter(isLeft)), ...rewritten] : linesOf(folder);
+  const tried = new Set(same.map(({ place: [file] }) => file));
+  const untried = () => linesOf(folder).filter((file) => !tried.has(file));
+  const again = () => [...placesOf(same.filter(isLeft)), ...rewritten];
+  const mutate = isAgain ? again() : isRest ? untried() : linesOf(folder);
   if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
   // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
