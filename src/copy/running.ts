@@ -42,6 +42,7 @@ export const running = {
   interruptedBody:
     'A call or another app took the sound. The session waits here and does not start by itself.',
   late: 'Waiting for the sound',
+  lateKeep: 'Waiting for the sound. Keep the phone in view until you hear it.',
   stalledTitle: 'The sound stands still',
   stalledBody: 'The phone says it plays, but nothing moves. Tap to bring it back.',
   gapTitle: 'There was a gap',

@@ -36,6 +36,19 @@ describe('one tap for a start agreed ahead', () => {
     expect(tab.sound.plays).toBe(1);
   });
 
+  it('PLAY-27 while its sound is late the wait says so, and counts by the wall clock', async () => {
+    const tab = await prepared();
+    tab.sound.stick(true);
+    asks(tab).start(at(130));
+    await settle();
+    await tab.clock.pass(5);
+    expect(view(tab)).toMatchObject({ state: 'waiting', late: true, wait: { left: 125_000 } });
+    tab.sound.stick(false);
+    await tab.clock.pass(1);
+    expect(view(tab)).toMatchObject({ state: 'waiting' });
+    expect(view(tab).late).toBeUndefined();
+  });
+
   it('WAIT-1 two phones that are tapped at different moments are at the same place', async () => {
     const clock = new HandClock();
     const early = await waiting(600, { clock });

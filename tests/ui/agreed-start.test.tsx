@@ -5,6 +5,7 @@ import { NOTHING_OFFERED } from '../../src/app/session/idle-view.ts';
 import type { SessionView } from '../../src/app/session-contract.ts';
 import { agreedStart } from '../../src/copy/agreed-start.ts';
 import { before } from '../../src/copy/before.ts';
+import { running } from '../../src/copy/running.ts';
 import { ms } from '../../src/domain/units.ts';
 import { DEMO, SETTINGS, viewAt } from '../drivers/fake-app.ts';
 import { CURLEW } from '../drivers/gallery/states.ts';
@@ -94,6 +95,18 @@ describe('the wait', () => {
       app.session.setState({ view: { ...WAIT, wait: { startsAt: at(9, 5), left: ms(9000) } } }),
     );
     expect(screen.getByRole('timer').textContent).toBe('0:09');
+  });
+
+  it('PLAY-27 while its sound is late it keeps the phone in view, also for a screen reader', async () => {
+    const app = waiting({ late: true });
+    expect(await screen.findAllByText(running.lateKeep)).toHaveLength(2);
+    expect(screen.getAllByRole('status').map((status) => status.textContent)).toContain(
+      running.lateKeep,
+    );
+    expect(screen.queryByText(agreedStart.pocket)).toBeNull();
+    act(() => app.session.setState({ view: WAIT }));
+    expect(screen.queryByText(running.lateKeep)).toBeNull();
+    expect(screen.getByText(agreedStart.pocket)).toBeDefined();
   });
 
   it('WAIT-9 can be begun at once', async () => {

@@ -1,6 +1,7 @@
 import { act, screen } from '@testing-library/react';
 import { describe, expect, it } from 'vitest';
 import { pocket } from '../../src/copy/pocket.ts';
+import { running as words } from '../../src/copy/running.ts';
 import { settings } from '../../src/copy/settings.ts';
 import { pocketVerdict } from '../../src/ui/parts/pocket-verdict.ts';
 import { SETTINGS, viewAt } from '../drivers/fake-app.ts';
@@ -15,6 +16,18 @@ describe('the pocket check', () => {
     for (const step of pocket.steps) expect(await screen.findByText(step)).toBeDefined();
     await user.click(screen.getByRole('button', { name: pocket.start }));
     expect(askedFor(app, 'start')).toHaveLength(1);
+  });
+
+  it('PLAY-27 asks for no lock while the sound of the check is late', async () => {
+    const app = show('/pocket', {
+      view: { ...running, late: true },
+      session: { preparePocketCheck: async () => {} },
+    });
+    const said = await screen.findByText(words.lateKeep);
+    expect(screen.queryByText(pocket.runningBody)).toBeNull();
+    act(() => app.session.setState({ view: running }));
+    expect(said.textContent).toBe(pocket.runningBody);
+    expect(said.getAttribute('role')).toBe('status');
   });
 
   it('UI-18 says what the phone did and what to change', async () => {

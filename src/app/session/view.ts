@@ -67,7 +67,7 @@ export function viewOf(session: Session, needs: ViewNeeds): SessionView {
 const LATE_MS = 1500;
 
 const isLate = (session: Session, now: number): boolean =>
-  session.name === 'running' && isBeginning(session) && now - session.moved.wall >= LATE_MS;
+  isBeginning(session) && now - session.moved.wall >= LATE_MS;
 
 /** The offered cool-down is a segment of its own, behind those of the plan. */
 const coolDownSegment = (session: Session): Segment => ({
@@ -93,7 +93,8 @@ function segmentOf(session: Session): { segment: Segment; left: Ms; next?: Segme
 /** While it is heard, the sound's place is the clock; in silence there is only the wall clock. */
 function waitOf(session: Session, { now, track }: ViewNeeds): NonNullable<SessionView['wait']> {
   const { startedAt } = session.about;
-  const left = session.name === 'waiting' ? -track : startedAt - now;
+  const isHeard = session.name === 'waiting' && !isBeginning(session);
+  const left = isHeard ? -track : startedAt - now;
   return { startsAt: startedAt, left: ms(Math.max(0, left)) };
 }
 

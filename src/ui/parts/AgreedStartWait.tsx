@@ -22,6 +22,7 @@ interface WaitProps {
 export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
   const state = useSession((s) => s.view.state);
   const silent = state === 'waiting-silent';
+  const late = useSession((s) => s.view.late);
   const time = useStartTime();
   const missed = useSession((s) => silent && s.view.wait?.left === 0);
   const title = missed
@@ -35,7 +36,7 @@ export function AgreedStartWait({ who, first = <First /> }: WaitProps) {
   return (
     <main className="run" data-state={state}>
       <p role="status" className="for-readers">
-        {silent ? title : ''}
+        {silent ? title : late ? running.lateKeep : ''}
       </p>
       <Whose who={who} />
       <section className="run-now">
@@ -108,10 +109,12 @@ function First() {
   );
 }
 
-/* Not a live region: the voice says it, as on the running screen. */
+/* Not a live region: the voice says it, as on the running screen, and what is late is said above. */
 function HowTo() {
+  const late = useSession((s) => s.view.late);
   const caption = useSession((s) => s.view.caption);
   const sound = useSession((s) => s.view.medium === 'sound');
+  if (late) return <p className="notice">{running.lateKeep}</p>;
   return (
     <>
       <p>{sound ? words.pocket : words.seen}</p>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { common } from '../../copy/common.ts';
 import { pocket } from '../../copy/pocket.ts';
+import { running as words } from '../../copy/running.ts';
 import { left } from '../../copy/times.ts';
 import { ms } from '../../domain/units.ts';
 import { useApp, usePack, useSession, useSettings } from '../app-context.tsx';
@@ -71,9 +72,12 @@ function Explain() {
 function UnderWay() {
   const time = useSession((s) => left(ms((s.view.timeline?.total ?? 0) - s.view.position)));
   const caption = useSession((s) => s.view.caption);
+  const late = useSession((s) => s.view.late);
   return (
     <>
-      <p className="big">{pocket.runningBody}</p>
+      <p className="big" role="status">
+        {late ? words.lateKeep : pocket.runningBody}
+      </p>
       <p className="huge figures" role="timer">
         {time} <span className="soft">{pocket.left}</span>
       </p>

@@ -145,9 +145,14 @@ const check = {
   purpose: 'pocket-check' as const,
   caption: 'Still here.',
 };
-const waits = (state: SessionView['state'], left = 130_000): GalleryState =>
+const waits = (
+  state: SessionView['state'],
+  left = 130_000,
+  more: Partial<SessionView> = {},
+): GalleryState =>
   run(
     viewAt(CURLEW, 0, {
+      ...more,
       state,
       caption: state === 'waiting' ? 'Two minutes to go.' : '',
       offers: { ...NOTHING_OFFERED, goOn: true },
@@ -225,6 +230,13 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
     path: '/pocket',
     options: { view: check, session: { preparePocketCheck: async () => undefined } },
   },
+  'pocket-late': {
+    path: '/pocket',
+    options: {
+      view: { ...check, caption: '', late: true },
+      session: { preparePocketCheck: async () => undefined },
+    },
+  },
   'pocket-good': { path: '/pocket', options: { settings: { pocketCheck: record } } },
   'pocket-gaps': {
     path: '/pocket',
@@ -274,6 +286,7 @@ export const STATES: Readonly<Record<string, GalleryState>> = {
   'watch-easier': run({ ...viewAt(CURLEW, 481_000), ...screen }, watch),
   'watch-holding': run({ ...held('holding'), ...screen }, watch),
   'wait-go': waits('waiting'),
+  'wait-late': waits('waiting', 130_000, { late: true }),
   'wait-silent': waits('waiting-silent'),
   'wait-missed': waits('waiting-silent', 0),
   'wait-cut-off': {
