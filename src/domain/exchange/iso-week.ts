@@ -11,6 +11,7 @@ export interface IsoWeek {
 }
 
 const WEEK_DAYS = 7;
+const digits = (value: number, count: number): string => String(value).padStart(count, '0');
 
 /**
  * The week that a calendar date (ISO 8601) lies in. Week 1 is the one with the year's first
@@ -23,12 +24,12 @@ export function isoWeek(date: string): IsoWeek | undefined {
   if (day === undefined) return undefined;
   const monday = mondayOf(day);
   const year = Number(isoDate(monday + 3).slice(0, 4));
-  const first = mondayOf(dayOf(`${String(year).padStart(4, '0')}-01-04`) ?? Number.NaN);
+  const first = mondayOf(dayOf(`${digits(year, 4)}-01-04`) ?? Number.NaN);
   return { year, week: (monday - first) / WEEK_DAYS + 1, weekday: weekdayOf(day) };
 }
 
 /** `2027-W09`, which sorts as the weeks follow each other. */
 export function isoWeekText(date: string): string {
   const found = isoWeek(date);
-  return found === undefined ? '' : `${found.year}-W${String(found.week).padStart(2, '0')}`;
+  return found === undefined ? '' : `${digits(found.year, 4)}-W${digits(found.week, 2)}`;
 }

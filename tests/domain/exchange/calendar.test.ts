@@ -416,6 +416,8 @@ describe('content lines', () => {
 describe('weeks by their number', () => {
   it('REC-15 agree with worked dates at the ends of years (Python’s isocalendar)', () => {
     const rows: readonly (readonly [string, string, number])[] = [
+      ['0999-01-01', '0999-W01', 2],
+      ['0999-12-31', '1000-W01', 2],
       ['2005-01-01', '2004-W53', 6],
       ['2008-12-29', '2009-W01', 1],
       ['2020-12-31', '2020-W53', 4],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findIn } from '../../../src/domain/exchange/find.ts';
 import { joinLink, partLinks } from '../../../src/domain/exchange/link.ts';
+import { CODE_MAX } from '../../../src/domain/exchange/packet.ts';
 import { codeOf, newLeader } from '../../drivers/exchange/leader.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
 
@@ -62,6 +63,27 @@ describe('finding a programme in what was pasted', () => {
     const file = JSON.stringify(marshProgramme(4), null, 2);
     expect(findIn(file)).toEqual({ kind: 'file', text: file });
     expect(findIn(`Our programme:\n${file}\nImogen`)).toEqual({ kind: 'file', text: file });
+  });
+
+  it('XCHG-7 whatever begins as an object is a file, so that what is wrong with it can be told', () => {
+    for (const text of ['{"title":"A mile"}', '{ not even JSON', ' \n{"a":1}\n'])
+      expect(findIn(text)).toEqual({ kind: 'file', text });
+  });
+
+  it('XCHG-7 braces in a message are a file only where they say that they hold a programme', () => {
+    const format = '"towpath-programme/1"';
+    expect(findIn('see {this} at the hide')).toEqual({ kind: 'nothing' });
+    expect(findIn(`see {"format":${format}} at the hide`)).toEqual({
+      kind: 'file',
+      text: `{"format":${format}}`,
+    });
+    for (const text of [`see ${format}`, `see } ${format} {`, `${format}}`, `see {${format}`])
+      expect([text, findIn(text)]).toEqual([text, { kind: 'nothing' }]);
+  });
+
+  it('XCHG-4 a text may be as long as a code with 64 KiB of words around it', () => {
+    expect(findIn(' '.repeat(CODE_MAX + 65_536))).toEqual({ kind: 'empty' });
+    expect(findIn(' '.repeat(CODE_MAX + 65_537))).toEqual({ kind: 'too-large' });
   });
 
   it('XCHG-7 a link that was cut short is told as a code, so that its damage can be said', () => {

@@ -9,6 +9,7 @@ import { joinLink } from '../../../src/domain/exchange/link.ts';
 import { encodePacket } from '../../../src/domain/exchange/packet.ts';
 import { readSuccession, successionClaims } from '../../../src/domain/exchange/succession.ts';
 import { toUtf8 } from '../../../src/domain/exchange/utf8.ts';
+import { PROGRAMME_MAX_BYTES } from '../../../src/domain/programme/programme.ts';
 import { codeBy, codeOf, newLeader, nodeVerifies, textBy } from '../../drivers/exchange/leader.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
 import { ROOT } from '../../drivers/tree.ts';
@@ -113,6 +114,8 @@ describe('what comes in', () => {
     };
     expect(reason(text)).toBe('taken');
     expect(reason('')).toBe('programme');
+    const long = incomingOf(text.replace('{', `{"x":"${'a'.repeat(PROGRAMME_MAX_BYTES)}",`));
+    expect(long).toEqual({ ok: false, error: { code: 'too-large' } });
     expect(reason('[1]')).toBe('programme');
     expect(reason('{"format":"towpath-programme/2"}')).toBe('newer');
     expect(reason(text.replace('7 x (', '7 x ('.repeat(60)))).toBe('programme');
