@@ -17,15 +17,15 @@ export const isSame = (a: unknown, b: unknown): boolean => canonical(a) === cano
 /** The later in an order that both sides agree on, whichever is asked first. */
 export const laterText = <T>(a: T, b: T): T => (canonical(a) >= canonical(b) ? a : b);
 
-/** Compares lists of numbers and texts place by place; a shorter one is filled up with nothing. */
+/** Compares lists of one length, of numbers and texts, place by place. */
 export function compareStamps(
   a: readonly (number | string)[],
   b: readonly (number | string)[],
 ): number {
   const at = a.findIndex((value, n) => value !== b[n]);
   if (at < 0) return 0;
-  const [one, other] = [a[at], b[at]];
-  return one !== undefined && other !== undefined && one > other ? 1 : -1;
+  const [one = '', other = ''] = [a[at], b[at]];
+  return one > other ? 1 : -1;
 }
 
 /**

@@ -20,13 +20,8 @@ export function mergeEntries(a: LogEntry, b: LogEntry): LogEntry {
   const byFeeling = compareStamps([felt[0], edited[0]], [felt[1], edited[1]]);
   const feeling: Feeling = mergeFields(a.feeling, b.feeling, byFeeling);
   const feltAt = Math.max(...felt);
-  const editedAt = Math.max(...edited);
-  return {
-    ...mergeFields(a, b, byHand),
-    feeling,
-    ...(feltAt > 0 ? { feltAt } : {}),
-    ...(editedAt > 0 ? { editedAt } : {}),
-  };
+  // The later `editedAt` comes with what goes by it.
+  return { ...mergeFields(a, b, byHand), feeling, ...(feltAt > 0 ? { feltAt } : {}) };
 }
 
 /** The gentler way back is chosen where the two disagree. */

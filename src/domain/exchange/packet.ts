@@ -98,7 +98,6 @@ export function decodePacket(code: string): Result<Packet, ProgrammeFault> {
   if (kind === KINDS.answer) return fail('answer');
   if ((kind & ~SIGNED) !== KINDS.programme) return fail('newer');
   const start = kind & SIGNED ? SIGNATURE_BYTES : 0;
-  if (start >= content.length) return fail('damaged');
   const body = inflate(content.subarray(start));
   if (!body.ok) return body;
   const signature = content.slice(0, start);

@@ -1,4 +1,4 @@
-import { PARTS_MAX, type Part, wholeOf } from './link.ts';
+import { type Part, wholeOf } from './link.ts';
 
 /** The parts of one code that are there. */
 export interface Parts {
@@ -14,13 +14,13 @@ export type Collected =
   /** They were of one code, and what they make is not it. */
   | { readonly kind: 'damaged' };
 
-/** Reads `2.3.whole.piece`. */
+/** Reads `2.3.whole.piece`: one of up to `PARTS_MAX` parts. */
 export function readPart(text: string): Part | undefined {
   const found = /^([1-4])\.([2-4])\.([\w-]{6})\.([\w-]+)$/.exec(text);
   if (found === null) return undefined;
   const [, n, of, whole = '', piece = ''] = found;
   const part = { n: Number(n), of: Number(of), whole, piece };
-  return part.n <= part.of && part.of <= PARTS_MAX ? part : undefined;
+  return part.n <= part.of ? part : undefined;
 }
 
 /**

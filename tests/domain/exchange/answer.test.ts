@@ -4,6 +4,8 @@ import { crc32, crcBytes } from '../../../src/domain/exchange/crc32.ts';
 import { findIn } from '../../../src/domain/exchange/find.ts';
 import { ANSWER, fewestLinks, joinLink } from '../../../src/domain/exchange/link.ts';
 import {
+  ANSWER_HEAD,
+  ANSWER_INFO,
   CODE_MAX,
   decodeAnswer,
   decodePacket,
@@ -29,6 +31,11 @@ describe('the code of an answer', () => {
         expect(read.ok && latin(read.value)).toBe(latin(bytes));
       }),
     );
+  });
+
+  it('TELL-13 its seal is bound to what it always was, or none that is on its way would open', () => {
+    expect(latin(ANSWER_INFO)).toBe('towpath-response/1');
+    expect([...ANSWER_HEAD]).toEqual([1, 2]);
   });
 
   it('TELL-13 with any one bit flipped is told as damage', () => {

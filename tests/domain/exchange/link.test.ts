@@ -141,6 +141,19 @@ describe('parts', () => {
     );
   });
 
+  it('XCHG-9 parts of a code that was cut otherwise begin anew', () => {
+    const text = 'ARabcdefghijklmnop';
+    const [first] = partLinks(BASE, text, 3).map(partOf);
+    const [, second] = partLinks(BASE, text, 2).map(partOf);
+    if (!first || !second) throw new Error('no parts');
+    const begun = collect(undefined, first);
+    if (begun.kind !== 'waiting') throw new Error('one part was enough');
+    expect(collect(begun.parts, second)).toEqual({
+      kind: 'waiting',
+      parts: { whole: second.whole, of: 2, pieces: { 2: second.piece } },
+    });
+  });
+
   it('XCHG-9 a part that was changed on its way makes the whole damaged', () => {
     const [first, second] = partLinks(BASE, 'ARabcdefghijklmnop', 2).map(partOf);
     if (!first || !second) throw new Error('no parts');

@@ -5,7 +5,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { harmless, toCsv } from '../../../src/domain/exchange/csv.ts';
 import { logExport } from '../../../src/domain/exchange/log-export.ts';
-import { LOG_COLUMNS, logTable, momentText } from '../../../src/domain/exchange/log-table.ts';
+import {
+  inOrder,
+  LOG_COLUMNS,
+  logTable,
+  momentText,
+} from '../../../src/domain/exchange/log-table.ts';
+import type { LogEntry } from '../../../src/domain/log/entry.ts';
 import { entry, someEntry } from '../../drivers/records/entries.ts';
 
 /*
@@ -152,17 +158,34 @@ describe('the log as a table', () => {
     });
   });
 
+  it('REC-17 sessions that began at one moment stand by their ids, whichever was written first', () => {
+    const [late, b, a] = [
+      entry({ id: 'late', startedAt: 9 }),
+      entry({ id: 'b', startedAt: 7 }),
+      entry({ id: 'a', startedAt: 7 }),
+    ] as const;
+    const ids = (log: readonly LogEntry[]) => inOrder(log).map(({ id }) => id);
+    for (const log of [
+      [late, b, a],
+      [late, a, b],
+      [a, late, b],
+      [b, a, late],
+    ])
+      expect(ids(log)).toEqual(['a', 'b', 'late']);
+  });
+
   it('REC-17 what was not said is an empty cell', () => {
     const { feltAt: _, ...bare } = entry({ feeling: {} });
-    const [, row = ''] = logTable([bare]).split('\r\n');
-    expect(row).toContain(',,');
-    expect(row).not.toContain('undefined');
-    const cells = row.split(',');
-    expect(cells[LOG_COLUMNS.indexOf('effort')]).toBe('');
+    const [, row = []] = rows(logTable([bare]));
+    expect(row.join()).not.toContain('undefined');
+    for (const unsaid of ['distance_m', 'effort', 'effort_later', 'niggle', 'soreness', 'note'])
+      expect([unsaid, row[LOG_COLUMNS.indexOf(unsaid)]]).toEqual([unsaid, '']);
   });
 
   it('REC-17 moments are those of the place, and the day is never moved by whoever reads the file', () => {
     expect(momentText(Date.UTC(2027, 2, 8, 4, 59), -300)).toBe('2027-03-07T23:59:00-05:00');
+    // RFC 3339, section 4.3: -00:00 says that the place is not known.
+    expect(momentText(Date.UTC(2027, 2, 8, 4, 59), 0)).toBe('2027-03-08T04:59:00+00:00');
     fc.assert(
       fc.property(
         fc.integer({ min: 0, max: 4e12 }),

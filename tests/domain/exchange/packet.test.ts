@@ -106,6 +106,7 @@ describe('bounds', () => {
 
   it('XCHG-4 a code longer than an honest one can be is not even read', () => {
     expect(decodePacket('A'.repeat(CODE_MAX + 1))).toEqual({ ok: false, error: 'too-large' });
+    expect(decodePacket('A'.repeat(CODE_MAX))).toEqual({ ok: false, error: 'damaged' });
   });
 });
 
@@ -154,9 +155,10 @@ describe('a code', () => {
       ok: false,
       error: 'newer',
     });
-    expect(decodePacket(codeOfBytes(Uint8Array.of(1, 0x11), signature.slice(0, 63)))).toEqual({
-      ok: false,
-      error: 'damaged',
-    });
+    // Signed, and nothing left behind the signature.
+    for (const length of [0, 63, 64])
+      expect(decodePacket(codeOfBytes(Uint8Array.of(1, 0x11), signature.slice(0, length)))).toEqual(
+        { ok: false, error: 'damaged' },
+      );
   });
 });

@@ -202,6 +202,19 @@ describe('one session from two phones', () => {
     expect(mergeEntries(mended, rated)).toEqual(both);
   });
 
+  it('REC-9 what was put right last holds, when, and nothing is said of what never was', () => {
+    const [once, again] = [
+      entry({ distanceM: 3100, editedAt: 30 }),
+      entry({ distanceM: 2900, editedAt: 40 }),
+    ];
+    const { feltAt: _, ...bare } = entry();
+    for (const both of [mergeEntries(once, again), mergeEntries(again, once)])
+      expect(both).toMatchObject({ distanceM: 2900, editedAt: 40 });
+    expect(mergeEntries(once, entry())).toMatchObject({ distanceM: 3100, editedAt: 30 });
+    expect(mergeEntries(bare, bare)).not.toHaveProperty('editedAt');
+    expect(mergeEntries(bare, bare)).not.toHaveProperty('feltAt');
+  });
+
   it('REC-9 what only the older one says is kept, a warning sign above all', () => {
     const older = entry({ feeling: { warningSign: true, niggle: { place: 'shin' } }, feltAt: 10 });
     const newer = entry({ feeling: { effort: 3 }, feltAt: 20 });
