@@ -176,6 +176,37 @@ describe('sessions on days', () => {
     );
   });
 
+  it('REC-1 on days of the week in their order, each once, and on nothing else', () => {
+    const wished = plannedSessions(wish({ days: [5, 1, 3] }));
+    expect(wished.slice(0, 3).map(({ date }) => date)).toEqual([
+      '2027-03-01',
+      '2027-03-03',
+      '2027-03-05',
+    ]);
+    expect(plannedSessions(wish({ days: [0, 5, 1, 5, 1.5, 3, 8, -1] }))).toEqual(wished);
+    expect(plannedSessions(wish({ days: [] }))).toEqual([]);
+    const nowhere = { monday: '2027-02-30', week: 1 };
+    expect(plannedSessions(wish({ anchor: nowhere }))).toEqual([]);
+  });
+
+  it('REC-1 on two days only the first two of a week, also when one of them is done', () => {
+    const days = plannedSessions(wish({ days: [2, 4], done: new Set(['1.1']) }));
+    expect(days.slice(0, 3).map(({ week, session }) => `${week}.${session}`)).toEqual([
+      '1.2',
+      '2.1',
+      '2.2',
+    ]);
+  });
+
+  it('REC-1 a pause that is open goes on, and without an event all weeks are planned', () => {
+    const paused = plannedSessions(wish({ pauses: [{ from: '2027-03-09', why: 'holiday' }] }));
+    expect(paused.map(({ date }) => date).filter((date) => date >= '2027-03-09')).toEqual([]);
+    expect(paused).not.toEqual([]);
+    const programme = programmeOf(4, { date: undefined });
+    expect(programme.goal.date).toBeUndefined();
+    expect(new Set(plannedSessions(wish({ programme })).map(({ week }) => week)).size).toBe(4);
+  });
+
   it('REC-1 a week of the person’s own is counted from its Monday', () => {
     const late = plannedSessions(wish({ anchor: { monday: '2027-04-05', week: 11 }, days: [7] }));
     expect(late.map(({ date, week }) => [date, week])).toEqual([

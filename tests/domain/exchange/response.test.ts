@@ -83,6 +83,13 @@ describe('what goes into a response', () => {
     });
   });
 
+  it('TELL-1 a name goes along in one line, whatever was pasted', () => {
+    const named = (name: string) => responseOf(teller(log), { ids: [], ...ALL, name }).name;
+    expect(named('Rosa\u2029from the dike')).toBe('Rosa from the dike');
+    expect(named(`Rosa\u202e${'x'.repeat(90)}`)).toBe(`Rosa${'x'.repeat(56)}`);
+    expect(named(' \n ')).toBeUndefined();
+  });
+
   it('TELL-1 names the group of a session that was done with another, and both efforts', () => {
     const [two] = responseOf(teller(log), { ids: ['two'], ...ALL }).entries;
     expect(two).toMatchObject({ group: 'teal', effort: 7, effortLater: 6 });
@@ -226,6 +233,16 @@ describe('a response in bytes', () => {
     expect(sized(sessions(200, '𝔸'.repeat(500)))).toEqual({ ok: false, error: 'too-large' });
     expect(sized(sessions(100, '𝔸'.repeat(500))).ok).toBe(true);
   });
+
+  it('TELL-6 256 KiB are taken to the byte', () => {
+    const response = responseOf(teller([entry({ id: 'one' })]), { ids: ['one'], ...ALL });
+    const room = 256 * 1024 - Buffer.byteLength(JSON.stringify({ ...response, name: '' }));
+    expect(responseBytes({ ...response, name: 'x'.repeat(room) }).ok).toBe(true);
+    expect(responseBytes({ ...response, name: 'x'.repeat(room + 1) })).toEqual({
+      ok: false,
+      error: 'too-large',
+    });
+  });
 });
 
 describe('hostile content under a right seal', () => {
@@ -237,6 +254,12 @@ describe('hostile content under a right seal', () => {
   const [first] = good.entries;
   const read = (value: unknown) => readResponse(asSealed(JSON.stringify(value)));
   const withEntry = (part: object) => ({ ...good, entries: [{ ...first, ...part }] });
+  const HOUR = 3_600_000;
+  /** So far from noon of the day on which it is said to have been. */
+  const startsAt = (off: number) => ({
+    localDate: '2027-03-01',
+    startedAt: Date.UTC(2027, 2, 1, 12) + off,
+  });
 
   it('TELL-7 keys that are not known are dropped', () => {
     const more = {
@@ -262,6 +285,11 @@ describe('hostile content under a right seal', () => {
     ['a name in two lines', { ...good, name: 'Rosa\nRead this' }],
     ['a name that turns the writing round', { ...good, name: 'Rosa\u202e' }],
     ['a group that is no id', { ...good, group: '__proto__' }],
+    ['a format in a list', { ...good, format: ['towpath-response/2'] }],
+    ['a format with words before it', { ...good, format: 'my towpath-response/2' }],
+    ['a format with words behind it', { ...good, format: 'towpath-response/2x' }],
+    ['a secret that begins with a sign', { ...good, secret: `<${good.secret}` }],
+    ['a secret that ends with one', { ...good, secret: `${good.secret}>` }],
     ['a time before the app was', { ...good, sentAt: 0 }],
     ['fewer than none left out', { ...good, leftOut: -1 }],
     ['sessions that are no list', { ...good, entries: { length: 1, 0: first } }],
@@ -270,6 +298,8 @@ describe('hostile content under a right seal', () => {
       '201 sessions',
       { ...good, entries: Array.from({ length: 201 }, (_, n) => ({ ...first, id: `s${n}` })) },
     ],
+    ['an id that begins with a sign', withEntry({ id: '<one' })],
+    ['an id that ends with one', withEntry({ id: 'one>' })],
     ['week 0', withEntry({ week: 0 })],
     ['week 53', withEntry({ week: 53 })],
     ['a session of 25 hours', withEntry({ doneSeconds: 90_000 })],
@@ -285,13 +315,27 @@ describe('hostile content under a right seal', () => {
     ['a day that is not in the calendar', withEntry({ localDate: '2027-02-30' })],
     ['a day that is not near its time', withEntry({ localDate: '2027-03-04' })],
     ['a zone with markup', withEntry({ zone: '<b>' })],
+    ['a zone that begins with a sign', withEntry({ zone: '<UTC' })],
+    ['a zone that ends with one', withEntry({ zone: 'UTC>' })],
+    ['a start a day and a half and a moment from its noon', withEntry(startsAt(36 * HOUR + 1))],
     ['an offset of a day', withEntry({ offsetMinutes: 1440 })],
   ])('TELL-7 %s is refused', (_, value) => {
     expect(read(value)).toEqual({ ok: false, error: 'content' });
   });
 
+  it('TELL-7 what just fits its bounds is taken', () => {
+    const note = 'x'.repeat(500);
+    expect(read({ ...good, name: 'x'.repeat(60) }).ok).toBe(true);
+    expect(read(withEntry({ note, ...startsAt(36 * HOUR) })).ok).toBe(true);
+    expect(read(withEntry({ note, ...startsAt(-36 * HOUR) })).ok).toBe(true);
+  });
+
   it('TELL-7 what a newer version wrote is told as that', () => {
-    expect(read({ ...good, format: 'towpath-response/2' })).toEqual({ ok: false, error: 'newer' });
+    for (const version of [2, 12, 999_999])
+      expect(read({ ...good, format: `towpath-response/${version}` })).toEqual({
+        ok: false,
+        error: 'newer',
+      });
   });
 
   it('TELL-7 bombs, depth and bytes that are no text are refused within their bounds', () => {

@@ -295,9 +295,66 @@ describe('how somebody goes through a programme, from two phones', () => {
   });
 });
 
+describe('what a leader wrote and sent, from two devices', () => {
+  const sheet = (at: number, title: string): Row => [
+    'x',
+    {
+      format: 'towpath-sheet/1',
+      key: 'x',
+      changedAt: at,
+      tab: 't',
+      mark: 'm',
+      sheet: { ...blankSheet('marsh', 'en'), title },
+    },
+  ];
+  const sent = (revision: number, at: number): Row => [
+    'marsh',
+    { id: 'marsh', revision, text: `revision ${revision}`, signature: 's', at },
+  ];
+  const both = (store: string, a: Row, b: Row) =>
+    [restore({ [store]: [a] }, { [store]: [b] }), restore({ [store]: [b] }, { [store]: [a] })].map(
+      ({ stores }) => stores[store],
+    );
+
+  it('REC-8 a programme in writing is the one that was changed last', () => {
+    // By their texts 9 would come after 10.
+    const [early, late] = [sheet(9, 'Wader'), sheet(10, 'Avocet')];
+    expect(both('sheets', early, late)).toEqual([[late], [late]]);
+  });
+
+  it('REC-8 what was sent is the latest revision, and of one revision what went last', () => {
+    expect(both('sent', sent(9, 5), sent(10, 3))).toEqual([[sent(10, 3)], [sent(10, 3)]]);
+    expect(both('sent', sent(2, 9), sent(2, 10))).toEqual([[sent(2, 10)], [sent(2, 10)]]);
+    expect(restore({}, { sent: [sent(1, 5)] }).stores.sent).toEqual([sent(1, 5)]);
+    const [, value] = sent(1, 5);
+    expect(restore({}, { sent: [['another', value]] }).notTaken).toEqual([
+      { store: 'sent', key: 'another', why: 'shape' },
+    ]);
+  });
+});
+
 describe('settings and what belongs to one phone', () => {
+  const settings = (value: object): Stores => ({ settings: [['settings', value]] });
+  const settled = (here: object, file: object, defaults = {}) =>
+    restore(settings(here), settings(file), { defaults }).stores.settings?.[0]?.[1];
+
+  it('REC-11 the cautions were read on the later day, whichever side says so', () => {
+    const read = (on: unknown) => ({ cautionsReadOn: on });
+    const [early, late] = ['2027-03-01', '2027-04-01'];
+    expect(settled(read(late), read(early))).toEqual(read(late));
+    expect(settled(read(early), read(late))).toEqual(read(late));
+    expect(settled({}, read(early))).toEqual(read(early));
+    for (const odd of [99_999_999, null, true, ['2099-01-01']])
+      expect(settled(read(early), read(odd))).toEqual(read(early));
+  });
+
+  it('REC-11 what was never chosen here is taken, whatever the app begins with', () => {
+    expect(settled({}, { talk: 'few' }, { talk: 'usual' })).toEqual({ talk: 'few' });
+    expect(settled({ talk: 'usual' }, { talk: 'few' }, { talk: 'usual' })).toEqual({ talk: 'few' });
+    expect(settled({ talk: 'usual' }, { talk: 'few' })).toEqual({ talk: 'usual' });
+  });
+
   it('REC-11 what was chosen here stays, what nobody chose is taken, and the later day of reading counts', () => {
-    const settings = (value: object): Stores => ({ settings: [['settings', value]] });
     const { stores } = restore(
       settings({ talk: 'many', mode: 'hear', cautionsReadOn: '2027-03-01' }),
       settings({ talk: 'few', mode: 'watch', cautionsReadOn: '2027-04-01', askAgain: true }),
@@ -331,6 +388,7 @@ describe('programmes of a backup', () => {
       { id, text, cameAt: revision, ...(key === undefined ? {} : { key, signature: 's' }) },
     ];
   };
+  const at = (id: string) => ({ ...entry().programme, id });
   const ids = (stores: Stores) => (stores.programmes ?? []).map(([key]) => key);
 
   it('REC-12 only the same leader’s later revision takes a programme’s place', () => {
@@ -348,10 +406,24 @@ describe('programmes of a backup', () => {
   });
 
   it('REC-12 what nothing vouches for is kept apart, and log, group and place of that phone with it', () => {
+    const follows = {
+      format: 'towpath-following/1',
+      programmeId: 'heron-loop-spring',
+      pauses: [],
+      decisions: [],
+    };
+    const person = {
+      format: 'towpath-person/1',
+      programmeId: 'heron-loop-spring',
+      secret: 's',
+      told: [],
+    };
     const file: Stores = {
       programmes: [by(OTHER, 5)],
       choices: [['heron-loop-spring', 'swift']],
       log: [['theirs', entry({ id: 'theirs' })]],
+      following: [['heron-loop-spring', follows]],
+      people: [['heron-loop-spring', person]],
     };
     const here: Stores = {
       programmes: [by(KEY, 1)],
@@ -374,7 +446,27 @@ describe('programmes of a backup', () => {
       ['ours', 'heron-loop-spring'],
       ['theirs', 'heron-loop-spring.2'],
     ]);
+    const programmeId = 'heron-loop-spring.2';
+    expect(stores.following).toEqual([[programmeId, { ...follows, programmeId }]]);
+    expect(stores.people).toEqual([[programmeId, { ...person, programmeId }]]);
     expect(restore(stores, file).changes).toEqual([]);
+  });
+
+  it('REC-10 the group chosen since holds also where the programme has another id here', () => {
+    const id = 'heron-loop-spring.2';
+    const here: Stores = {
+      programmes: [[id, { ...(by(KEY, 1)[1] as object), id }]],
+      choices: [[id, 'wren']],
+      log: [['ours', { ...entry({ id: 'ours', localDate: '2027-03-06' }), programme: at(id) }]],
+    };
+    const file: Stores = {
+      programmes: [by(KEY, 1)],
+      choices: [['heron-loop-spring', 'dunlin']],
+      log: [['theirs', entry({ id: 'theirs', localDate: '2027-03-07' })]],
+    };
+    expect(restore(here, file).stores.choices).toEqual([[id, 'dunlin']]);
+    const older = { ...file, log: [] };
+    expect(restore(here, older).stores.choices).toEqual([[id, 'wren']]);
   });
 
   it('REC-12 a key that the old one signed takes the place, and a replaced one is refused', () => {

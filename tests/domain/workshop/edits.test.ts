@@ -219,6 +219,11 @@ describe('what a programme says of itself', () => {
     expect(refused(blank, { kind: 'reminders', reminders: many })).toBe('reminders-full');
   });
 
+  it('SHOP-9 every line end that Unicode knows is a space (Unicode 16, section 5.8)', () => {
+    for (const end of ['\r\n', '\n', '\r', '\u0085', '\v', '\f', '\u2028', '\u2029'])
+      expect(all(blank, { kind: 'title', title: `Six${end}weeks` }).title).toBe('Six weeks');
+  });
+
   // Weekdays by the calendar of 2027: 1 March is a Monday (ISO 8601 week 9).
   it('SHOP-9 starts on the Monday of the week that was chosen, or on none', () => {
     const start = (date: string) => all(blank, { kind: 'start-date', date }).startDate;
