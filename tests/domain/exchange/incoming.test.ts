@@ -174,6 +174,11 @@ describe('a row of changes', () => {
     ]);
   });
 
+  it('XCHG-13 is empty where a text tells of none', () => {
+    for (const text of ['[]', '{}', '{"leader":7}', '{"leader":{}}', '{"leader":{"was":"x"}}'])
+      expect([text, readSuccession(text)]).toEqual([text, []]);
+  });
+
   it('XCHG-13 a proof is 86 letters and nothing else, a key 44', () => {
     const file = JSON.parse(textBy(newLeader(leader), marshProgramme(4)));
     const [step] = file.leader.was;
@@ -189,6 +194,9 @@ describe('a row of changes', () => {
       `${step.proof}\n`,
     ])
       expect(taken({ ...step, proof })).toBe(0);
+    // A list of one text is that text where a text is asked for.
+    expect(taken({ ...step, proof: [step.proof] })).toBe(0);
+    expect(taken({ ...step, sign: [step.sign] })).toBe(0);
     for (const sign of [`${step.sign}A`, `A${step.sign}`, step.sign.slice(1)])
       expect(taken({ ...step, sign })).toBe(0);
   });

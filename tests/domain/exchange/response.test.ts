@@ -83,6 +83,24 @@ describe('what goes into a response', () => {
     });
   });
 
+  it('TELL-1 a note goes along in its lines, without what cannot be seen, and no longer than taken', () => {
+    const noted = (note: string) =>
+      responseOf(teller([entry({ id: 'one', feeling: { note } })]), { ids: ['one'], ...ALL })
+        .entries[0]?.note;
+    expect(noted('Wind\u0007\non the\u202e wall')).toBe('Wind\non the wall');
+    expect(noted('x'.repeat(501))).toBe('x'.repeat(500));
+    expect(noted(' \n ')).toBeUndefined();
+  });
+
+  it('TELL-1 what was not felt has no key', () => {
+    const [bare] = responseOf(teller([entry({ id: 'one', feeling: {} })]), {
+      ids: ['one'],
+      ...ALL,
+    }).entries;
+    for (const key of ['effort', 'effortLater', 'niggle', 'warningSign', 'note', 'group'])
+      expect(bare).not.toHaveProperty(key);
+  });
+
   it('TELL-1 a name goes along in one line, whatever was pasted', () => {
     const named = (name: string) => responseOf(teller(log), { ids: [], ...ALL, name }).name;
     expect(named('Rosa\u2029from the dike')).toBe('Rosa from the dike');
@@ -174,12 +192,15 @@ describe('what goes into a response', () => {
     const edited = { ...entry({ id: 'edited', day: 2 }), editedAt: at + 1 };
     const early = { ...entry({ id: 'early', day: 3 }), feltAt: at - 5 };
     const fresh = entry({ id: 'fresh', day: 4 });
+    const since = { ...entry({ id: 'since', day: 5 }), feltAt: at };
     const told = [
-      { at: at - 1, ids: ['early'] },
-      { at, ids: ['rated', 'edited', 'early'] },
+      { at: at - 9, ids: ['early'] },
+      { at, ids: ['rated', 'edited', 'early', 'since'] },
     ];
     const all = [fresh, early, edited, rated];
     expect(all.map(standingIn(told))).toEqual(['new', 'told', 'changed', 'changed']);
+    expect(all.map(standingIn([...told].reverse()))).toEqual(['new', 'told', 'changed', 'changed']);
+    expect(standingIn(told)(since)).toBe('told');
     expect(untold(all, told)).toEqual(['fresh', 'edited', 'rated']);
   });
 

@@ -9,6 +9,7 @@ import {
   ZIP_LIMITS,
   type ZipEntry,
 } from '../../../src/domain/exchange/zip.ts';
+import { randomFrom } from '../../fuzz/random.ts';
 
 const fixture = (name: string): Uint8Array =>
   new Uint8Array(readFileSync(new URL(`../../fixtures/zips/${name}`, import.meta.url)));
@@ -73,6 +74,8 @@ describe('the list of an archive', () => {
     for (const lost of [1, 5, 6, 7, 27, 28, 200])
       expect([lost, listed(archive.subarray(0, -lost))]).toEqual([lost, 'damaged']);
     expect(listed(new Uint8Array(0))).toBe('damaged');
+    // As long as an end without a comment, and none.
+    expect(listed(new Uint8Array(22))).toBe('damaged');
   });
 
   it('IN-13 one that says it lies beyond the archive is damaged', () => {
@@ -107,7 +110,7 @@ describe('the list of an archive', () => {
     const archive = fixture('python-streamed.zip').slice();
     // Bytes 10 and 11 of the directory's line are the method (section 4.4.5); 14 is LZMA.
     archive[1258 + 10] = 14;
-    expect(listed(archive)).toEqual([{ name: 'chat.txt', bytes: 1204, offset: 0 }]);
+    expect(listed(archive)).toStrictEqual([{ name: 'chat.txt', bytes: 1204, offset: 0 }]);
   });
 });
 
@@ -129,6 +132,7 @@ describe('the lines of a directory', () => {
     );
     const read = entriesIn(list, 3);
     expect(read.ok && read.value.map(({ name }) => name)).toEqual(['a.txt', 'b', 'c']);
+    expect(entriesIn(lineOf('', '', ''), 1)).toMatchObject({ ok: true, value: [{ name: '' }] });
   });
 });
 
@@ -148,6 +152,14 @@ describe('a file in an archive', () => {
     }
   });
 
+  it('IN-13 begins behind other fields too, of any length', () => {
+    const local = Buffer.alloc(30);
+    local.writeUInt32LE(0x04034b50, 0);
+    local.writeUInt16LE(5, 26);
+    local.writeUInt16LE(0x0109, 28);
+    expect(dataStart(local)).toBe(30 + 5 + 265);
+  });
+
   const words = Buffer.from('Done, windy out there. '.repeat(2000));
   const packed = deflateRawSync(words, { level: 1 });
   const unpacked = (pieces: readonly Uint8Array[], how: 'stored' | 'deflated' = 'deflated') => {
@@ -163,6 +175,28 @@ describe('a file in an archive', () => {
         packed.subarray(n * size, (n + 1) * size),
       );
       expect(bytesOf(unpacked(pieces)).equals(words)).toBe(true);
+    }
+  });
+
+  it('IN-13 one that is long when packed, too, and one that is cut off is damaged', () => {
+    const noise = Buffer.from(randomFrom(20_270_310).bytes(30_000));
+    const long = deflateRawSync(noise, { level: 9 });
+    // Kept as it is, with 5 bytes before it (RFC 1951, section 3.2.4): twice what goes in at once.
+    const exact = deflateRawSync(noise.subarray(0, 8192 - 5), { level: 0 });
+    expect(exact).toHaveLength(8192);
+    for (const [packed, was] of [
+      [long, noise],
+      [exact, noise.subarray(0, 8192 - 5)],
+    ] as const) {
+      expect(bytesOf(unpacked([packed])).equals(was)).toBe(true);
+      expect(bytesOf(unpacked([packed.subarray(0, 100), packed.subarray(100)])).equals(was)).toBe(
+        true,
+      );
+      for (const length of [packed.length - 1, 4096, 100])
+        expect(unpacked([packed.subarray(0, length)]).at(-1)).toEqual({
+          ok: false,
+          error: 'damaged',
+        });
     }
   });
 
