@@ -184,7 +184,7 @@ describe('sessions on days', () => {
       '2027-03-05',
     ]);
     expect(plannedSessions(wish({ days: [0, 5, 1, 5, 1.5, 3, 8, -1] }))).toEqual(wished);
-    expect(plannedSessions(wish({ days: [] }))).toEqual([]);
+    for (const days of [[], [8], [0], [-1]]) expect(plannedSessions(wish({ days }))).toEqual([]);
     const nowhere = { monday: '2027-02-30', week: 1 };
     expect(plannedSessions(wish({ anchor: nowhere }))).toEqual([]);
   });
