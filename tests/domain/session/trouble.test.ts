@@ -62,6 +62,22 @@ describe('a sound that stops', () => {
     expect(replay(phone.journal)?.name).toBe('stalled');
   });
 
+  it('JRNL-1 a stall and a gap are read back as they were told, however long ago a sign was written', () => {
+    for (let seconds = 40; seconds < 45; seconds += 0.25) {
+      const stalled = easyDay().pass(seconds).stick(true).pass(3.25);
+      expect(stalled.session.name).toBe('stalled');
+      expect([seconds, replay(stalled.journal)?.name]).toEqual([seconds, 'stalled']);
+
+      const slept = easyDay().pass(seconds).stick(true);
+      slept.blocked = true;
+      slept.pass(300);
+      slept.blocked = false;
+      slept.stick(false).pass(0.25);
+      expect(slept.session.gap).toBeDefined();
+      expect([seconds, replay(slept.journal)?.gap]).toEqual([seconds, slept.session.gap]);
+    }
+  });
+
   it('JRNL-1 an element that broke in a hold is known to be broken when the journal is read back', () => {
     const phone = easyDay().pass(5).say('hold').pass(1).say('failed').say('go-on');
     const { fresh, broken } = phone.session;
