@@ -35,6 +35,20 @@ describe('where a long text is cut into pieces', () => {
     expect(codesIn([textWith('\n', off)])).toEqual(list);
   });
 
+  it('IN-8 a line of a code that looks like a beginning is none, wherever the text is cut', () => {
+    let code = '';
+    let line = -1;
+    while (line < 20 || code.length - line < 60) {
+      code = sealed(300);
+      line = code.indexOf('AQI', 20);
+    }
+    for (let begins = EVERY; begins < 40 * EVERY; begins += EVERY) {
+      const before = ' '.repeat(begins - line - 1);
+      const text = `${before}${code.slice(0, line)}\n${code.slice(line)}`.padEnd(46 * EVERY, ' ');
+      expect([begins, codesIn([text])]).toEqual([begins, [code]]);
+    }
+  });
+
   it.each(OFF)('IN-8 and nowhere where a letter stands before it (%s)', (off) => {
     expect(codesIn([textWith('x', off)])).toEqual([]);
   });
@@ -53,6 +67,20 @@ describe('parts that wait', () => {
     // The newest is whole; of the oldest the second half waits now, and its first was lost.
     expect(found[0]).toBe(newest);
     expect(found.slice(1)).toEqual(Array.from({ length: codes.length }, () => 'part'));
+  });
+
+  it('IN-11 four million letters are kept to the letter', () => {
+    const part = (name: string, which: number, length: number) =>
+      joinLink(BASE, `${which}.2.whole${name}.${'A'.repeat(length)}`, ANSWER);
+    // Sixteen times a quarter of 1,024 times 1,024 are just as many.
+    const texts = (last: number) => [
+      ...[...'abcdefghijklmno'].map((name) => part(name, 1, 262_144)),
+      part('p', 1, last),
+      part('a', 2, 9),
+    ];
+    // The oldest is still there, so that both halves meet, and are not what they say.
+    expect(codesIn(texts(262_144))).toContain('damaged');
+    expect(codesIn(texts(262_145))).not.toContain('damaged');
   });
 
   it('IN-11 what became whole takes no room any more', () => {

@@ -60,6 +60,11 @@ describe('links', () => {
     'http://192.169.0.1/',
     'https://[2001:db8::1]/',
     'https://heron.localdomain.example/',
+    // Browsers take these for no address; here they are no private one.
+    'http://club192.168.1.20/',
+    'http://club172.20.10.12/',
+    'http://club169.254.13.14/',
+    'http://club0.0.0.0/',
   ])('XCHG-10 %s is an address for everyone', (address) => {
     expect(isLocalAddress(address)).toBe(false);
   });
