@@ -122,6 +122,56 @@ describe('places for reminders and effort', () => {
     expect(short.filter(([, words]) => words === hard)).toEqual([]);
   });
 
+  test('CUE-15 effort is said where the next that says it is five minutes away or more', () => {
+    const hard = 'A few words at a time.';
+    const times = (text: string) =>
+      fillers(text, ['stand-tall'])
+        .filter(([, words]) => words === hard)
+        .map(([at]) => Number(at));
+    // Due from 10 min on, and not within 5 min before the change at 20 min.
+    const said = times('main: 20 min run @ 80%, 5 min run @ 60%');
+    expect(said).toHaveLength(1);
+    expect(said[0]).toBeGreaterThanOrEqual(600);
+    expect(said[0]).toBeLessThanOrEqual(900);
+  });
+
+  test('CUE-15 segments beside each other that are as hard both hear it', () => {
+    const said = fillers('main: 15 min run @ 60%, 15 min jog @ 60%', [])
+      .filter(([, words]) => !String(words).endsWith('to go.'))
+      .map(([at]) => Number(at));
+    expect(said.some((at) => at < 900)).toBe(true);
+    expect(said.some((at) => at > 900)).toBe(true);
+  });
+
+  test('CUE-10 effort wants no place where the harder segments are over within 10 min', () => {
+    // The last run ends at 7:30, the session at 13:00: the one reminder has the widest gap.
+    const text = 'main: 3 x (90 s run, 90 s walk); cool-down: 4 min easy walk';
+    const said = fillers(text, ['stand-tall']);
+    expect(said.map(([, words]) => words)).toEqual([TALL]);
+    expect(said[0]?.[0]).toBeGreaterThan(540);
+  });
+
+  test('CUE-10 a place has room for the longest reminder and 20 s on either side', () => {
+    const voice = evenVoice(1000);
+    const plan = (seconds: number, reminders: string[]) =>
+      planCues(timelineOf(`main: ${seconds} s run`), {
+        talk: 'usual',
+        reminders,
+        target: 50,
+        lengths: voice,
+      }).cues;
+    // Every reminder and every effort is one clip here, of a second.
+    const isFilled: boolean[] = [];
+    for (let seconds = 40; seconds <= 150; seconds++) {
+      const bare = plan(seconds, []);
+      const widest = Math.max(...bare.slice(1).map(({ at }, n) => at - (bare[n]?.end ?? 0)));
+      const filled = plan(seconds, ['stand-tall']).some(({ kind }) => kind === 'reminder');
+      expect([seconds, filled]).toEqual([seconds, widest >= 2 * 21_000]);
+      isFilled.push(filled);
+    }
+    expect(new Set(isFilled).size).toBe(2);
+  });
+
   test('CUE-16 a reminder in the leader’s own words is shown beside the time left, in its turn', () => {
     const said = fillers('main: 30 min run', ['stand-tall', 'Wave at the herons']);
     const texts = said.map(([, words]) => String(words));

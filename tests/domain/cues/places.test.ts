@@ -84,8 +84,12 @@ describe('how many places a quiet stretch gets', () => {
   });
 
   it('CUE-10 a gap that needs something counts as placed, too', () => {
-    const gaps = [gap(0, 60_000), gap(100_000, 160_000), gap(200_000, 400_000)];
+    const gaps = [gap(0, 200_000), gap(210_000, 270_000), gap(500_000, 560_000)];
     expect(count(gaps, 2)).toEqual([1, 0, 1]);
+    // A wider one comes first, however near it is.
+    expect(count([gap(0, 200_000), gap(210_000, 310_000), gap(500_000, 560_000)], 2)).toEqual([
+      1, 1, 0,
+    ]);
   });
 
   it('CUE-10 gaps are alike by whole ten seconds', () => {
@@ -106,12 +110,20 @@ describe('at which times', () => {
   it('CUE-12 at the roundest times before the segment ends that move nothing by a quarter of its step', () => {
     // In the middle 120 s, of 243 s: 123 s before the end are two minutes.
     expect(at(gap(0, 240_000))).toEqual([123_000]);
+    // In the middle 120 s, of 270 s: two and a half minutes before the end are three.
+    expect(at(gap(0, 240_000, 270_000))).toEqual([90_000]);
     // In the middle 119 s, of 241 s: half of the step is under a minute, and two minutes are four halves.
     expect(at(gap(0, 238_000))).toEqual([121_000]);
     // In the middle 100 s, of 203 s: 103 s before the end are three halves of a minute.
     expect(at(gap(0, 200_000))).toEqual([113_000]);
     // In the middle 29 s, of 61 s: 32 s before the end, by steps of five seconds.
     expect(at(gap(0, 58_000))).toEqual([31_000]);
+    // In the middle 20 s, of 43 s: nearer to the words before than wanted, as nothing else would do.
+    expect(at(gap(0, 40_000))).toEqual([18_000]);
+    // Steps of four seconds still go by whole five.
+    expect(
+      places([gap(0, 16_000)], 0, { ...USUAL, bound: 10_000 }).map(([place]) => place),
+    ).toEqual([4000, 9000, 14_000]);
   });
 
   it('CUE-9 a time that would leave too long a quiet gives way to a finer one', () => {
@@ -119,6 +131,13 @@ describe('at which times', () => {
     expect(at(gap(0, 350_000, 380_000))).toEqual([170_000]);
     // In the middle 170 s, of 365 s: whole minutes would be 185 s, and half minutes 155 s.
     expect(at(gap(0, 340_000, 365_000))).toEqual([170_000]);
+  });
+
+  it('CUE-10 a time that comes too near to the words before gives way to a finer one', () => {
+    // In the middle 30 s, of 67.5 s: quarters of a minute would be 22.5 s.
+    const near = gap(0, 60_000, 67_500);
+    expect(at(near, { ...USUAL, least: 22_500 })).toEqual([22_500]);
+    expect(at(near, { ...USUAL, least: 22_501 })).toEqual([27_500]);
   });
 
   it('CUE-10 several are spread evenly, each at a round time of its own', () => {
@@ -182,6 +201,13 @@ describe('the place nearest to a time', () => {
     expect(gapsOf(roomOf(0, 9999, said(0, 500)))).toEqual([]);
     expect(gapsOf(roomOf(0, 10_000, said(0, 500)))).toHaveLength(1);
   });
+
+  it('CUE-3 quiet lasts until the next words, or the tones of the boundary; words end before', () => {
+    expect(gapsOf(roomOf(0, 60_000, said(0, 1000), said(20_000, 21_000)))).toMatchObject([
+      { index: 1, from: 1000, to: 20_000, until: 19_000 },
+      { index: 2, from: 21_000, to: 57_000, until: 56_800 },
+    ]);
+  });
 });
 
 describe('a halfway that ends the words of a change', () => {
@@ -196,15 +222,15 @@ describe('a halfway that ends the words of a change', () => {
       };
     });
   /** Which changes say it, where their words with it end so far behind the beginning of each. */
-  const ends = (after: (n: number) => number, isSaid = (_: number) => true) => {
+  const ends = (after: (n: number) => number, isSaid = (_: number) => true, total = 100_000) => {
     const rooms = full();
     const before = rooms.map(({ cues }) => cues[0]);
     placeHalfways(
-      { segments: rooms.map(({ segment }) => segment), total: ms(100_000) },
+      { segments: rooms.map(({ segment }) => segment), total: ms(total) },
       rooms,
       (n, halfway) => ({
         ...said(n * 25_000 + 700, n * 25_000 + after(n)),
-        clips: isSaid(n) ? halfway.map((clip) => ({ at: ms(0), clip })) : [],
+        clips: (isSaid(n) ? halfway : SAY.oneMinute).map((clip) => ({ at: ms(0), clip })),
       }),
       evenVoice(2000),
     );
@@ -218,6 +244,13 @@ describe('a halfway that ends the words of a change', () => {
     expect(ends((n) => (n === 3 ? 11_000 : 11_001))).toEqual([3]);
     // The first words of all are 49.3 s away.
     expect(ends((n) => (n === 0 ? 11_000 : 11_001))).toEqual([]);
+  });
+
+  it('CUE-7 is said by none that is more than 30 s from it', () => {
+    const onlyFirstBefore = (n: number) => (n === 1 ? 11_000 : 11_001);
+    // The words of the second segment are at 25.7 s.
+    expect(ends(onlyFirstBefore, undefined, 2 * 55_700)).toEqual([1]);
+    expect(ends(onlyFirstBefore, undefined, 2 * 55_701)).toEqual([]);
   });
 
   it('CUE-7 is not taken for said where the words had to leave it out', () => {
