@@ -8,10 +8,12 @@ import {
   endStretch,
   goOnTo,
   type Interval,
+  isSteady,
   merge,
   noCredit,
 } from '../../../src/domain/session/credit.ts';
 import { ms } from '../../../src/domain/units.ts';
+import { NINE_O_CLOCK } from '../../drivers/sessions.ts';
 
 const at = (wall: number, track: number) => ({ wall, track: ms(track) });
 
@@ -46,6 +48,42 @@ describe('what was gone through', () => {
         expect(coveredOf(credit)).toEqual([[10_000, 10_000 + end]]);
       }),
     );
+  });
+
+  it('PLAY-18 a seek ends a stretch, and what it passed over is not gone through', () => {
+    let credit = beginStretch(noCredit, 'plan', at(NINE_O_CLOCK, 0));
+    for (const [wall, track] of [
+      [10_000, 10_000],
+      [11_000, 60_000],
+      [21_000, 70_000],
+    ] as const)
+      credit = goOnTo(credit, at(NINE_O_CLOCK + wall, track));
+    expect(coveredOf(credit)).toEqual([
+      [0, 10_000],
+      [60_000, 70_000],
+    ]);
+    expect(activeMs(credit)).toBe(20_000);
+  });
+
+  it('PLAY-18 a move is steady up to a second ahead of the clock, and never backwards', () => {
+    const steady = (wall: number, track: number) =>
+      isSteady(at(NINE_O_CLOCK, 5000), at(NINE_O_CLOCK + wall, 5000 + track));
+    expect(steady(1000, 2000)).toBe(true);
+    expect(steady(1000, 2001)).toBe(false);
+    expect(steady(0, 0)).toBe(true);
+    expect(steady(1000, -1)).toBe(false);
+    expect(steady(-1, 0)).toBe(false);
+  });
+
+  it('PLAY-18 a sound that runs ahead little by little ends a stretch when it is a second ahead', () => {
+    let credit = beginStretch(noCredit, 'plan', at(NINE_O_CLOCK, 0));
+    // Half a second more than the clock at every sign: 1 s ahead at 2 s, and 1.5 s at 3 s.
+    for (let second = 1; second <= 4; second++)
+      credit = goOnTo(credit, at(NINE_O_CLOCK + second * 1000, second * 1500));
+    expect(coveredOf(credit)).toEqual([
+      [0, 2000],
+      [4500, 5500],
+    ]);
   });
 
   it('PLAY-12 merged intervals are in order, apart from one another, and cover the same', () => {

@@ -78,6 +78,17 @@ describe('a sound that stops', () => {
     }
   });
 
+  it('JRNL-1 signs are written every few seconds also after the clock was put back', () => {
+    const phone = easyDay().pass(40);
+    const { track } = phone;
+    phone.wall -= 3_600_000;
+    phone.scrub(track);
+    const written = phone.pass(1).journal.length;
+    phone.pass(20);
+    expect(phone.journal.length - written).toBeGreaterThanOrEqual(3);
+    expect(phone.journal.length - written).toBeLessThanOrEqual(5);
+  });
+
   it('JRNL-1 an element that broke in a hold is known to be broken when the journal is read back', () => {
     const phone = easyDay().pass(5).say('hold').pass(1).say('failed').say('go-on');
     const { fresh, broken } = phone.session;
@@ -268,7 +279,9 @@ describe('what is not exercise', () => {
   it('PLAY-18 a wall clock that is put back costs the moment and nothing more', () => {
     const phone = easyDay().pass(100);
     const place = phone.track;
+    const { track } = phone;
     phone.wall -= 3_600_000;
+    phone.scrub(track);
     phone.scrub(place).pass(50);
     expect(phone.session.name).toBe('running');
     expect(activeMs(phone.session.credit)).toBeGreaterThanOrEqual(149_000);
@@ -281,6 +294,43 @@ describe('boundaries', () => {
     const phone = easyDay().pass(391);
     const signals = phone.effects.flatMap((e) => (e.type === 'boundary' ? [e.change] : []));
     expect(signals).toEqual(['harder', 'easier', 'harder', 'easier', 'harder', 'easier', 'easier']);
+  });
+
+  it('PLAY-18 dragged to before the extra minute, the session goes on at its place', () => {
+    const phone = easyDay().pass(100).say('one-more').pass(5);
+    const { place, score } = phone.session;
+    phone.scrub(score.layout.oneMore.start - 1000).pass(0.25);
+    expect(phone.session).toMatchObject({ name: 'running', lane: 'session', place });
+  });
+
+  it('PLAY-17 dragged back after its end, a session is silent', () => {
+    const phone = easyDay();
+    phone.pass(phone.score.timeline.total / 1000 + 0.5);
+    expect(phone.session.name).toBe('finished');
+    expect(phone.playing).toBe(true);
+    phone.scrub(10_000).pass(0.25);
+    expect(phone.playing).toBe(false);
+  });
+
+  it('WAIT-5 a silent wait whose sound moves without a word is heard again', () => {
+    const phone = new Phone(waitScoreOf(EASY_DAY)).start(300).pass(20).take();
+    expect(phone.session.name).toBe('waiting-silent');
+    const { track } = phone;
+    phone.scrub(track + 1000).pass(0.25);
+    expect(phone.session.name).toBe('waiting-silent');
+    phone.scrub(track + 1001).pass(0.25);
+    expect(phone.session.name).toBe('waiting');
+  });
+
+  it('PLAY-19 a boundary is signalled up to a second and a half late', () => {
+    const signals = (late: number) => {
+      const phone = easyDay().pass(59);
+      phone.blocked = true;
+      phone.pass(1 + late);
+      phone.blocked = false;
+      return phone.say('woke').effects.filter(({ type }) => type === 'boundary').length;
+    };
+    expect([signals(1.5), signals(1.501)]).toEqual([1, 0]);
   });
 
   it('PLAY-19 a boundary that was slept through is not signalled late', () => {
