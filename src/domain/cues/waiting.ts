@@ -39,11 +39,13 @@ export function planWaiting(ahead: Ms, lengths: ClipLengths): CuePlan {
 function firstWords(tap: number, total: Ms, lengths: ClipLengths): Cue | undefined {
   const at = ms(tap + AFTER_SEEK);
   const words = ms(at + WORDS_AFTER);
-  if (words >= total) return undefined;
+  const over = total - TEN_SECONDS - APART;
+  // Asked before the words are made: there is none for a time left under half a second.
+  if (words >= over) return undefined;
   const phrase = waitingFor(ms(total - words));
   const clips = [{ at, clip: TONE.wake }, ...placeClips(phrase, words, lengths)];
   const cue = cueOf({ kind: 'start', segment: 0 }, clips, captionOf(phrase), lengths);
-  return cue.end + APART <= total - TEN_SECONDS ? cue : undefined;
+  return cue.end <= over ? cue : undefined;
 }
 
 /** What is heard whenever the tap was, in order. */

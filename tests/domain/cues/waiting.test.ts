@@ -89,6 +89,13 @@ describe('what is heard while people wait', () => {
     expect(first(least + 1)).toBeDefined();
   });
 
+  test('WAIT-6 there is a clip for all that is heard, however near the start the tap is', () => {
+    const heard = (ahead: number) => planWaiting(ms(ahead), REAL_VOICE).cues.length > 0;
+    const taps = Array.from({ length: 20_000 }, (_, n) => n + 1);
+    // Three short tones, and the half second that a seek may cost.
+    expect(taps.filter(heard)).toEqual(taps.filter((ahead) => ahead >= 3480));
+  });
+
   test('WAIT-6 nothing is said in the half second after the tap: a seek may cost it', () => {
     const said = (ahead: number) => listed(planWaiting(ms(ahead), REAL_VOICE));
     expect(said(10_480)).toEqual([
