@@ -81,7 +81,7 @@ export const hasOwnEffort = ({ activity, effort }: Segment): boolean =>
  * The words of a change from the fullest form to the barest: effort goes first, then halfway,
  * "carry on", the part, "of m", the set, the duration. The last is the activity alone.
  */
-export function* wordings(words: ChangeWords, halfway: Phrase = []): Generator<Phrase> {
+export function* wordings(words: ChangeWords, halfway: Phrase): Generator<Phrase> {
   const { part, turns, carryOn, activity, duration, effort } = words;
   yield [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway, ...effort];
   yield [...part, ...turns.full, ...carryOn, ...activity, ...duration, ...halfway];

@@ -75,7 +75,7 @@ export function sayDuration(duration: Ms): Phrase {
   const total = spokenDuration(duration) / 1000;
   const hours = Math.floor(total / 3600);
   const rest = total - hours * 3600;
-  if (hours > 0 && rest === 0) return [clipOf('hours', hours)];
+  if (rest === 0) return [clipOf('hours', hours)];
   const below = sayMinutesAndSeconds(Math.floor(rest / 60), rest % 60);
   return hours === 0 ? below : [clipOf('hours-and', hours), ...below];
 }
@@ -180,10 +180,7 @@ function textOf(clips: Phrase, i: number): string {
   return counted ? clip.slice('number.'.length) : (CLIPS[clip]?.text ?? '');
 }
 
-const sentence = (text: string): string =>
-  text === ''
-    ? ''
-    : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.?!]$/.test(text) ? '' : '.'}`;
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 /** The words of some clips as a caption: "Set 3 of 7. Run. One minute thirty." Tones give nothing. */
 export function captionOf(clips: Phrase): string {
@@ -194,7 +191,7 @@ export function captionOf(clips: Phrase): string {
     if (text === '') return;
     if (before !== undefined && joins(before, clip)) {
       const comma = isListed(before, clip) ? ',' : '';
-      sentences.push(`${sentences.pop() ?? ''}${comma} ${text}`.trim());
+      sentences.push(`${sentences.pop() ?? ''}${comma} ${text}`);
     } else sentences.push(text);
   });
   return sentences.map(sentence).join(' ');

@@ -60,8 +60,7 @@ type Same = (a: Segment, b: Segment | undefined) => boolean;
 
 const sameBlock: Same = (a, b) => b !== undefined && a.part === b.part && a.block === b.block;
 const sameRound: Same = (a, b) => sameBlock(a, b) && a.round?.n === b?.round?.n;
-const sameSet: Same = (a, b) =>
-  sameRound(a, b) && a.set?.n === b?.set?.n && a.set?.of === b?.set?.of;
+const sameSet: Same = (a, b) => sameRound(a, b) && a.set?.n === b?.set?.n;
 
 /** The first segment of a turn in which there is time for words, or its first of all. */
 function tellAt(segments: readonly Segment[], begin: number, same: Same): number {

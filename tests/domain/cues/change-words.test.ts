@@ -79,6 +79,13 @@ describe('what is said where a segment begins', () => {
     ]);
   });
 
+  test('CUE-8 a set that is short throughout is not told in the segment behind it', () => {
+    expect(wordsOf('main: 2 x (5 s run, 5 s walk), 1 min run')).toEqual([
+      ...['Run.', 'Walk.', 'Run.', 'Walk.'],
+      'Run. One minute.',
+    ]);
+  });
+
   test('CUE-8 sets of the warm-up are counted, and a main repeat after them is not "new sets"', () => {
     const words = wordsOf('warm-up: 2 x (30 s walk, 30 s brisk walk); main: 2 x 1 min run');
     expect(words[0]).toBe('Warm-up. Set 1 of 2. Walk. Thirty seconds.');
@@ -129,6 +136,13 @@ describe('what is said where a segment begins', () => {
       '',
       'You can chat freely.',
       'A few words at a time.',
+    ]);
+  });
+
+  test('CUE-15 an effort that the leader wrote is not said again while nothing changes', () => {
+    expect(wordsOf('main: 2 x 1 min run @ 80%')).toEqual([
+      'Set 1 of 2. Run. One minute. A few words at a time.',
+      'Set 2 of 2. Last set. Carry on. Run. One minute.',
     ]);
   });
 

@@ -20,6 +20,10 @@ const TALL = 'Stand tall, eyes on the path ahead.';
 const ARMS = 'Let your arms swing evenly.';
 
 describe('places for reminders and effort', () => {
+  test('CUE-10 effort that found no room where the main part begins comes up within it', () => {
+    expect(fillers('main: 5 s run, 2 min run', [])).toEqual([[35, EFFORT]]);
+  });
+
   test('CUE-10 a reminder goes into the middle of the widest gap', () => {
     // Nothing is quiet for 3 min. The walk is quiet from about 1:02 to halfway at 2:50; the
     // nearest to the middle, 1:56, that is round before the walk's end at 3:50 is 1:50.

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { CuePlan } from '../../../src/domain/cues/cue.ts';
 import {
+  COOL_DOWN,
   planCoolDown,
   planHolding,
   planOneMore,
   planPocketCheck,
   planSample,
 } from '../../../src/domain/cues/lanes.ts';
+import { DEFAULT_EFFORT } from '../../../src/domain/programme/plan.ts';
 import { evenVoice, REAL_VOICE, soundsOf } from './voices.ts';
 
 const listed = ({ cues }: CuePlan) => cues.map(({ at, kind, text }) => [at / 1000, kind, text]);
@@ -22,8 +24,7 @@ describe('the lanes behind a session', () => {
     const plan = planHolding(REAL_VOICE);
     expect(plan.total).toBe(30 * 60_000);
     const [first, ...later] = listed(plan);
-    expect(first?.[0]).toBeLessThan(1);
-    expect(first?.[2]).toBe('Holding. Go on when you are ready.');
+    expect(first).toEqual([0.48, 'start', 'Holding. Go on when you are ready.']);
     expect(later).toEqual(
       Array.from({ length: 14 }, (_, i) => [(i + 1) * 120, 'reminder', 'Still holding.']),
     );
@@ -76,11 +77,27 @@ describe('the lanes behind a session', () => {
       'finish',
     ]);
     expect(plan.cues[0]?.clips[0]?.clip).toBe('tone.wake');
+    expect(plan.cues[4]?.clips.at(-1)).toEqual({ at: 120_000, clip: 'tone.fall' });
+  });
+
+  test('CUE-19 of every lane all belongs to its only segment, and the cool-down is easy walk in effort too', () => {
+    const plans = [
+      planHolding(REAL_VOICE),
+      planOneMore(REAL_VOICE),
+      planCoolDown(options),
+      planPocketCheck(REAL_VOICE),
+      planSample(REAL_VOICE),
+    ];
+    const segments = plans.flatMap(({ cues }) => cues.map(({ segment }) => segment));
+    expect(new Set(segments)).toEqual(new Set([0]));
+    expect(COOL_DOWN.segments.map(({ effort }) => effort)).toEqual([DEFAULT_EFFORT['easy walk']]);
   });
 
   test('CUE-19 a cue to try sounds like a change: the rising tone, then words', () => {
     const { cues, total } = planSample(REAL_VOICE);
-    expect(cues.map(({ text }) => text)).toEqual(['This is how it will sound. Run. One minute.']);
+    expect(cues.map(({ kind, text }) => [kind, text])).toEqual([
+      ['change', 'This is how it will sound. Run. One minute.'],
+    ]);
     expect(cues[0]?.clips.slice(0, 2)).toEqual([
       { at: 0, clip: 'tone.rise' },
       { at: 700, clip: 'phrase.sample' },

@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest';
 import {
   captionOf,
   type Phrase,
+  SAY,
   sayDuration,
   sayGroup,
   sayGroups,
   spokenDuration,
+  TONE,
 } from '../../../src/domain/cues/phrases.ts';
 import { CLIPS, LAST_GROUP } from '../../../src/domain/cues/vocabulary.ts';
 import { ms } from '../../../src/domain/units.ts';
@@ -41,6 +43,11 @@ describe('a length of time as it is spoken', () => {
       119, 120, 120, 120, 120, 125,
     ]);
   });
+});
+
+test('VOICE-3 a tone has no words', () => {
+  expect(captionOf([TONE.tick])).toBe('');
+  expect(captionOf([TONE.wake, ...SAY.waiting])).toBe('Waiting for the start.');
 });
 
 describe('groups as they are spoken', () => {

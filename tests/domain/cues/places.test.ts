@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { countdowns, wordsStartAt } from '../../../src/domain/cues/boundary.ts';
 import type { Cue } from '../../../src/domain/cues/cue.ts';
 import { placeHalfways } from '../../../src/domain/cues/halfway.ts';
-import { SAY } from '../../../src/domain/cues/phrases.ts';
+import { SAY, TONE } from '../../../src/domain/cues/phrases.ts';
+import { planCues } from '../../../src/domain/cues/plan-cues.ts';
 import { type Gap, gapsOf, nearestPlace, putAt, type Room } from '../../../src/domain/cues/room.ts';
 import { chooseSlots } from '../../../src/domain/cues/slots.ts';
+import { layOut } from '../../../src/domain/timeline/lay-out.ts';
 import { ms } from '../../../src/domain/units.ts';
+import { mainOnly, repeat, step } from './plans.ts';
 import { evenVoice } from './voices.ts';
 
 /** Places worked by hand, to the millisecond: the laws of a whole session hold more loosely. */
@@ -266,5 +270,34 @@ describe('a halfway that ends the words of a change', () => {
         () => false,
       ),
     ).toEqual([]);
+  });
+});
+
+describe('words that make room for others', () => {
+  const lengths = evenVoice(600);
+  const starts = (seconds: number) => {
+    const sets = repeat(2, step(seconds, 'walk', { effort: 10 }), step(20, 'run'));
+    const plan = { 'warm-up': [repeat(2, sets)], main: [step(60, 'run')], 'cool-down': [] };
+    const options = { talk: 'usual', reminders: [], target: 50, lengths } as const;
+    const { cues } = planCues(layOut(plan), options);
+    return cues.filter(({ kind }) => kind === 'start').map(({ text }) => text);
+  };
+
+  it('CUE-1 of the start make room for the activity once more where that is over in time, 3.2 s before the end', () => {
+    const said = 'Warm-up. Round 1 of 2. Set 1 of 2. Walk. Sixteen seconds.';
+    // 12 s, six tenths of a word, and 3.2 s.
+    expect(starts(15.8)).toEqual([said, 'Walk.']);
+    expect(starts(15.799)).toEqual([`${said} So easy that you could sing.`]);
+  });
+
+  it('CUE-3 of a boundary wait for a long tone that rings on: 48 ms of quiet behind it', () => {
+    const after = (length: number) =>
+      wordsStartAt(ms(60_000), TONE.harder, { lengthOf: () => ms(length) });
+    expect([600, 652, 653, 1000].map(after)).toEqual([60_700, 60_700, 60_701, 61_048]);
+  });
+
+  it('CUE-2 a countdown is of the segment that it leads to, the last of the one that ends', () => {
+    const timeline = layOut(mainOnly(step(60, 'run'), step(60, 'walk'), step(60, 'run')));
+    expect(countdowns(timeline, lengths).map(({ segment }) => segment)).toEqual([1, 2, 2]);
   });
 });

@@ -89,6 +89,15 @@ describe('what is heard while people wait', () => {
     expect(first(least + 1)).toBeDefined();
   });
 
+  test('WAIT-6 a mark within a second of the first words is left out', () => {
+    const quiet = Array.from({ length: 600 }, (_, n) => {
+      const [first, next] = planWaiting(ms(120_000 + n * 100), evenVoice(500)).cues;
+      return (next?.at ?? 0) - (first?.end ?? 0);
+    });
+    expect(Math.min(...quiet)).toBeGreaterThanOrEqual(1000);
+    expect(Math.min(...quiet)).toBeLessThan(1100);
+  });
+
   test('WAIT-6 there is a clip for all that is heard, however near the start the tap is', () => {
     const heard = (ahead: number) => planWaiting(ms(ahead), REAL_VOICE).cues.length > 0;
     const taps = Array.from({ length: 20_000 }, (_, n) => n + 1);
