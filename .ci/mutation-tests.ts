@@ -11,7 +11,7 @@ export default defineConfig({
       // Compares how long things take, which counting what is covered makes longer.
       'tests/domain/exchange/long-texts.test.ts',
     ],
-    setupFiles: ['.ci/mutation-setup.ts'],
+    setupFiles: ['.ci/property-time.ts'],
     environment: 'node',
     // What changes is asked for while it runs, so nothing need be loaded anew.
     isolate: false,

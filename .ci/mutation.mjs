@@ -56,7 +56,7 @@ for (const folder of folders.length > 0 ? folders : LED) {
   const again = () => [...placesOf(same.filter(isLeft)), ...rewritten];
   const mutate = isAgain ? again() : isRest ? untried() : linesOf(folder);
   if (mutate.length === 0) throw new Error(`nothing of ${folder} is to be changed`);
-  // Read by `mutation-tests.ts` and `mutation-setup.ts`, in a process that is begun from here.
+  // Read by `mutation-tests.ts` and `property-time.ts`, in a process that is begun from here.
   process.env.MUTATED = folder;
   process.env.PROPERTY_MS = String(isAgain ? PATIENT : QUICK);
   for (const part of inParts(mutate)) {

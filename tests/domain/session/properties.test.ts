@@ -2,42 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
 import { activeMs, coveredOf, doneMs } from '../../../src/domain/session/credit.ts';
-import { SIGNS, WISHES } from '../../../src/domain/session/event.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { reduce } from '../../../src/domain/session/reduce.ts';
 import { isOver, isUnderWay, type Session } from '../../../src/domain/session/session.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { Phone } from '../../drivers/player.ts';
 import { BARE_DAY, EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
-import { blocks, type Happening, says, scrubs, setsClock } from './happenings.ts';
+import { type Happening, story } from './happenings.ts';
 
-const happening: fc.Arbitrary<Happening> = fc.oneof(
-  { weight: 6, arbitrary: pass(fc.double({ min: 0.1, max: 90, noNaN: true })) },
-  { weight: 4, arbitrary: fc.constantFrom(...WISHES.filter((w) => w !== 'end')).map(says) },
-  { weight: 1, arbitrary: fc.constant(says('end')) },
-  { weight: 2, arbitrary: fc.constantFrom('button-pause', 'button-play').map(says) },
-  { weight: 1, arbitrary: fc.constantFrom(...SIGNS).map(says) },
-  {
-    weight: 2,
-    arbitrary: fc.constantFrom<Happening>(['take', (p) => p.take()], ['give', (p) => p.giveBack()]),
-  },
-  {
-    weight: 2,
-    arbitrary: fc.boolean().map((on): Happening => [`stick ${on}`, (p) => p.stick(on)]),
-  },
-  { weight: 2, arbitrary: blocks },
-  { weight: 1, arbitrary: scrubs(0, 2_700_000) },
-  { weight: 1, arbitrary: setsClock(60_000) },
-);
-
-function pass(seconds: fc.Arbitrary<number>): fc.Arbitrary<Happening> {
-  return seconds.map((s) => [
-    `pass ${s.toFixed(2)}`,
-    (phone) => phone.pass(Math.round(s * 1000) / 1000, 0.5),
-  ]);
-}
-
-const story = fc.array(happening, { minLength: 1, maxLength: 60 });
 /** Every put-back of the clock may cost what was gone through since the last writing. */
 const steadyClock = story.map((list) => list.filter(([name]) => !name.startsWith('clock')));
 const day = fc.constantFrom(EASY_DAY, BARE_DAY);

@@ -2,13 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { entryOf } from '../../../src/domain/log/entry-of.ts';
 import { activeMs, coveredOf, doneMs } from '../../../src/domain/session/credit.ts';
-import { SIGNS } from '../../../src/domain/session/event.ts';
 import { replay } from '../../../src/domain/session/journal.ts';
 import { recoveryOf } from '../../../src/domain/session/recovery.ts';
 import { isWaiting, type Session } from '../../../src/domain/session/session.ts';
 import { Phone } from '../../drivers/player.ts';
 import { EASY_DAY, NINE_O_CLOCK, waitScoreOf } from '../../drivers/sessions.ts';
-import { blocks, type Happening, says, scrubs, setsClock } from './happenings.ts';
+import { waitStory } from './happenings.ts';
 
 const MINUTE = 60_000;
 
@@ -236,36 +235,12 @@ describe('a wait in the journal', () => {
   });
 });
 
-const pass = fc
-  .integer({ min: 1, max: 200 })
-  .map((n): Happening => [`pass ${n / 4}`, (p) => p.pass(n / 4)]);
-const natural: fc.Arbitrary<Happening> = fc.oneof(
-  { weight: 6, arbitrary: pass },
-  { weight: 2, arbitrary: fc.constantFrom(...SIGNS).map(says) },
-  {
-    weight: 2,
-    arbitrary: fc.constantFrom<Happening>(
-      ['take', (p) => p.take()],
-      ['give', (p) => p.giveBack()],
-      ['stick', (p) => p.stick(true)],
-      ['free', (p) => p.stick(false)],
-    ),
-  },
-  { weight: 2, arbitrary: blocks },
-  {
-    weight: 2,
-    arbitrary: fc.constantFrom('button-pause', 'skip', 'back', 'hold').map(says),
-  },
-  { weight: 1, arbitrary: setsClock(30_000) },
-  { weight: 1, arbitrary: scrubs(-600_000, 390_000) },
-);
-const story = fc.array(natural, { maxLength: 40 });
 const ahead = fc.integer({ min: 1, max: 540 });
 
 describe('whatever happens before an agreed start', () => {
   it('WAIT-5 no story without a person starts sound', () => {
     fc.assert(
-      fc.property(ahead, story, (seconds, happenings) => {
+      fc.property(ahead, waitStory, (seconds, happenings) => {
         const p = waiting(seconds);
         const begun = p.effects.length;
         for (const [, happens] of happenings) {
@@ -283,7 +258,7 @@ describe('whatever happens before an agreed start', () => {
 
   it('WAIT-2 while it waits nothing is credited and its place is below the start', () => {
     fc.assert(
-      fc.property(ahead, story, (seconds, happenings) => {
+      fc.property(ahead, waitStory, (seconds, happenings) => {
         const p = waiting(seconds);
         for (const [, happens] of happenings) {
           happens(p);
@@ -306,7 +281,7 @@ describe('whatever happens before an agreed start', () => {
     let tried = 0;
     let ran = 0;
     fc.assert(
-      fc.property(ahead, story, (seconds, happenings) => {
+      fc.property(ahead, waitStory, (seconds, happenings) => {
         tried++;
         const p = waiting(seconds);
         const start = agreed(seconds);
@@ -334,7 +309,7 @@ describe('whatever happens before an agreed start', () => {
 
   it('WAIT-7 a journal cut after any event of a wait reads back to one that can be waited for', () => {
     fc.assert(
-      fc.property(ahead, story, fc.nat(), (seconds, happenings, cut) => {
+      fc.property(ahead, waitStory, fc.nat(), (seconds, happenings, cut) => {
         const p = waiting(seconds);
         for (const [, happens] of happenings) happens(p);
         const session = replay(p.journal.slice(0, 1 + (cut % p.journal.length)));
