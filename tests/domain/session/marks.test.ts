@@ -2,9 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { coolDownGoal } from '../../../src/domain/session/move.ts';
 import { reduce } from '../../../src/domain/session/reduce.ts';
+import { walkNowGoal } from '../../../src/domain/session/wishes.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { Phone } from '../../drivers/player.ts';
-import { BARE_DAY, EASY_DAY, scoreOf } from '../../drivers/sessions.ts';
+import { BARE_DAY, EASY_DAY, scoreOf, waitScoreOf } from '../../drivers/sessions.ts';
 
 const easyDay = () => new Phone(scoreOf(EASY_DAY)).start();
 const bareDay = () => new Phone(scoreOf(BARE_DAY)).start();
@@ -43,6 +44,11 @@ describe('what a session carries with it', () => {
       expect(marks(over.say('tick'))).toEqual([]);
       expect(over.session.name).toBe('finished');
     }
+  });
+
+  it('PLAY-10 on the way to the cool-down nothing is to be taken back or told', () => {
+    for (const begin of [SKIPPED, WITH_GAP, WENT_ON_BY_LOCK])
+      expect(marks(begin().say('cool-down'))).toEqual([]);
   });
 
   it('PLAY-27 on hold no sound of the session is waited for', () => {
@@ -98,6 +104,39 @@ describe('where a session goes on', () => {
     const phone = easyDay().pass(60).scrub(1000).say('tick');
     expect(phone.session.name).toBe('running');
     expect(marks(phone)).toEqual([]);
+  });
+});
+
+describe('where somebody goes', () => {
+  it('PLAY-15 whoever catches up in the session stays in it, whatever lies behind it', () => {
+    const phone = bareDay().pass(20).take().pass(5).say('catch-up');
+    expect(phone.session).toMatchObject({ name: 'running', lane: 'session', place: 25_000 });
+    const atOnce = easyDay().pass(20).take().say('catch-up');
+    expect(atOnce.session).toMatchObject({ name: 'running', lane: 'session', place: 20_000 });
+  });
+
+  it('PLAY-7 walk now is in the session where it has a walk, and not there in an easy walk', () => {
+    const { session } = easyDay().pass(70).say('walk-now');
+    expect(session).toMatchObject({ lane: 'session', place: 90_000 });
+    const running = bareDay().say('skip');
+    expect(walkNowGoal(running.session)?.lane).toBe('cool-down');
+    expect(walkNowGoal(running.say('cool-down').session)).toBeUndefined();
+  });
+});
+
+describe('a wait for an agreed start', () => {
+  const waiting = (seconds: number) => new Phone(waitScoreOf(EASY_DAY)).start(seconds);
+
+  it('WAIT-1 the sign that finds the session begun tells where it is', () => {
+    expect(waiting(2).pass(2.25).session).toMatchObject({ name: 'running', place: 250 });
+  });
+
+  it('WAIT-5 a sound that failed, heard or in silence, is made anew when somebody goes on', () => {
+    for (const cut of [waiting(60).stick(true), waiting(60).take()]) {
+      const failed = cut.say('failed');
+      failed.pass(5).say('go-on');
+      expect(failed.effects.at(-1)).toMatchObject({ type: 'rebuild', at: -55_000 });
+    }
   });
 });
 
