@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { TALK_LEVELS } from '../../src/domain/cues/cue.ts';
 import type { SessionEvent } from '../../src/domain/session/event.ts';
+import type { About } from '../../src/domain/session/session.ts';
 import { layOut } from '../../src/domain/timeline/lay-out.ts';
 import { ms } from '../../src/domain/units.ts';
 import { anyPlan } from '../domain/cues/plans.ts';
 import { anyReminders, anyVoice } from '../domain/cues/voices.ts';
-import { story, waitStory } from '../domain/session/happenings.ts';
+import { anyWaitStory, story } from '../domain/session/happenings.ts';
 import { Phone } from '../drivers/player.ts';
 import { BARE_DAY, EASY_DAY, scoreOf, waitScoreOf } from '../drivers/sessions.ts';
 
@@ -61,7 +62,7 @@ const cues = outcomes({
 const events = fc
   .oneof(
     fc.tuple(fc.constantFrom(scoreOf(EASY_DAY), scoreOf(BARE_DAY)), fc.constant(0), story),
-    fc.tuple(fc.constant(waitScoreOf(EASY_DAY)), fc.integer({ min: 1, max: 540 }), waitStory),
+    fc.tuple(fc.constant(waitScoreOf(EASY_DAY)), fc.integer({ min: 1, max: 540 }), anyWaitStory),
   )
   .map(([score, ahead, happenings]) => {
     const phone = new Recording(score).start(ahead);
@@ -81,6 +82,7 @@ class Recording extends Phone {
 const session = outcomes({
   inputs: fc.record({
     phone: events,
+    purpose: fc.constantFrom<About['purpose']>('session', 'session', 'lead'),
     cut: fc.nat(),
     later: fc.constantFrom(1000, 60_000, 600_000, 7_200_000),
   }),
@@ -94,11 +96,10 @@ const session = outcomes({
       ...(await part<typeof import('../../src/domain/log/entry-of.ts')>('log/entry-of')),
     };
   },
-  of(rules, { phone, cut, later }) {
-    const { about } = phone.session;
-    let state = rules.readySession(about, phone.score, phone.medium);
+  of(rules, { phone, purpose, cut, later }) {
+    let state = rules.readySession({ ...phone.session.about, purpose }, phone.score, phone.medium);
     const steps = phone.all.map((event) => {
-      const step = rules.reduce(state, event);
+      const step = rules.reduce(state, forPurpose(event, purpose));
       state = step.state;
       return [step, rules.skipGoal(state), rules.walkNowGoal(state)];
     });
@@ -112,6 +113,9 @@ const session = outcomes({
     return [steps, rules.entryOf(state), recovery, again, goesOn, rules.entryOf(goesOn.state)];
   },
 });
+
+const forPurpose = (event: SessionEvent, purpose: About['purpose']): SessionEvent =>
+  event.type === 'start' ? { ...event, about: { ...event.about, purpose } } : event;
 
 /** The folders whose outcomes can be compared, by their names. */
 export const OUTCOMES: Readonly<Record<string, Outcomes<unknown, unknown>>> = { cues, session };

@@ -85,5 +85,9 @@ const ofWait: fc.Arbitrary<Happening> = fc.oneof(
   { weight: 1, arbitrary: setsClock(30_000) },
   { weight: 1, arbitrary: scrubs(-600_000, 390_000) },
 );
-/** What may happen before an agreed start, one after another. */
+
+/** What may happen before an agreed start of itself or by a slip, one after another. */
 export const waitStory = fc.array(ofWait, { maxLength: 40 });
+
+/** The same, and whatever a person does meanwhile. */
+export const anyWaitStory = fc.array(fc.oneof(ofWait, happening), { maxLength: 40 });

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { coolDownGoal } from '../../../src/domain/session/move.ts';
 import { reduce } from '../../../src/domain/session/reduce.ts';
+import { isOver, isUnderWay } from '../../../src/domain/session/session.ts';
 import { walkNowGoal } from '../../../src/domain/session/wishes.ts';
 import { ms } from '../../../src/domain/units.ts';
 import { Phone } from '../../drivers/player.ts';
@@ -59,6 +60,10 @@ describe('what a session carries with it', () => {
     const broken = SKIPPED().say('failed');
     expect(marks(broken)).toEqual(['undo']);
     expect(marks(broken.say('go-on'))).toEqual(['fresh']);
+    const byLock = WENT_ON_BY_LOCK().pass(2).take();
+    expect(marks(byLock)).toEqual(['wentOnByLock']);
+    expect(marks(byLock.say('go-on'))).toEqual([]);
+    expect(marks(WENT_ON_BY_LOCK().pass(2).take().pass(5).say('catch-up'))).toEqual([]);
   });
 
   it('JRNL-9 a session that was cut off offers to go on, and carries nothing else', () => {
@@ -70,7 +75,12 @@ describe('what a session carries with it', () => {
     const counts = (phone: Phone) => phone.session.credit.open?.counts;
     expect(counts(easyDay().pass(100))).toBe('plan');
     expect(counts(easyDay().pass(100).say('one-more').pass(5))).toBe('extra');
-    expect(counts(bareDay().say('cool-down').pass(5))).toBe('extra');
+    const walking = bareDay().say('cool-down').pass(5);
+    expect(counts(walking)).toBe('extra');
+    const withGap = walking.stick(true);
+    withGap.wall += 9000;
+    expect(marks(withGap.stick(false).pass(0.25))).toEqual(['gap']);
+    expect(counts(withGap)).toBe('extra');
   });
 });
 
@@ -124,11 +134,28 @@ describe('where somebody goes', () => {
   });
 });
 
+describe('a session that is led', () => {
+  it('DAY-4 is left as it is by what would move one person alone', () => {
+    const { session, wall, track } = SKIPPED().pass(1);
+    const led = { ...session, about: { ...session.about, purpose: 'lead' } } as const;
+    for (const type of ['one-more', 'walk-now', 'skip', 'back', 'undo', 'cool-down'] as const)
+      expect(reduce(led, { type, wall, track }), type).toEqual({ state: led, effects: [] });
+  });
+});
+
 describe('a wait for an agreed start', () => {
   const waiting = (seconds: number) => new Phone(waitScoreOf(EASY_DAY)).start(seconds);
 
   it('WAIT-1 the sign that finds the session begun tells where it is', () => {
-    expect(waiting(2).pass(2.25).session).toMatchObject({ name: 'running', place: 250 });
+    const before = waiting(2).pass(1.8);
+    expect(before.session.name).toBe('waiting');
+    expect(before.pass(0.25).session).toMatchObject({ name: 'running', place: 50 });
+  });
+
+  it('WAIT-4 one that was left is over, and not under way', () => {
+    const { session } = waiting(60).say('end');
+    expect(session.name).toBe('left');
+    expect([isOver(session), isUnderWay(session)]).toEqual([true, false]);
   });
 
   it('WAIT-5 a sound that failed, heard or in silence, is made anew when somebody goes on', () => {
@@ -156,6 +183,13 @@ describe('what is written down', () => {
     phone.wall += 30_000;
     phone.say('paused');
     expect(phone.effects.at(-1)).toMatchObject({ event: { type: 'paused' }, strict: false });
+  });
+
+  it('JRNL-3 where the clock was put back a sign is written at once, and waits for no disk', () => {
+    const phone = easyDay().pass(1);
+    phone.wall -= 60_000;
+    phone.scrub(phone.track).say('playing');
+    expect(phone.effects.at(-1)).toMatchObject({ event: { type: 'playing' }, strict: false });
   });
 
   it('JRNL-3 of two signs in one moment the second is not written again', () => {
