@@ -2,7 +2,7 @@
  * `npm run properties`: looks at every property of the rules for a time, where `npm test` looks at
  * most of them a hundred times: what holds nearly always is found out only so.
  *
- *   npm run properties         ten seconds each, about a quarter of an hour
+ *   npm run properties         ten seconds each, about eight minutes
  *   npm run properties -- 60   a minute each
  *
  * A test that says how often its property is looked at keeps to that. What fails is printed with

@@ -3,6 +3,7 @@ import {
   captionOf,
   type Phrase,
   SAY,
+  sayActivity,
   sayDuration,
   sayGroup,
   sayGroups,
@@ -43,6 +44,12 @@ describe('a length of time as it is spoken', () => {
       119, 120, 120, 120, 120, 125,
     ]);
   });
+});
+
+test('VOICE-3 standing and stretching are said at greater length than they are written', () => {
+  expect(captionOf(sayActivity('stand'))).toBe('Stand still.');
+  expect(captionOf(sayActivity('stretch'))).toBe('Stretching.');
+  expect(captionOf(sayActivity('brisk walk'))).toBe('Brisk walk.');
 });
 
 test('VOICE-3 a tone has no words', () => {
