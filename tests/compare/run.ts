@@ -12,7 +12,12 @@ import { createHash } from 'node:crypto';
 import { cpSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import fc from 'fast-check';
-import { OUTCOMES } from './outcomes.ts';
+import { cues } from './cues.ts';
+import { exchange } from './exchange.ts';
+import type { Outcomes } from './outcomes.ts';
+import { session } from './session.ts';
+
+const FOLDERS: Readonly<Record<string, Outcomes<unknown, unknown>>> = { cues, session, exchange };
 
 interface Change {
   /** File, range as line:column-line:column from 1, and what stands there in its place. */
@@ -23,9 +28,9 @@ interface Change {
 }
 
 const [folder = '', seconds = '10'] = process.argv.slice(2);
-const outcomes = OUTCOMES[folder];
+const outcomes = FOLDERS[folder];
 const record = `.cache/reports/mutation/${folder}.json`;
-if (outcomes === undefined) throw new Error(`one of: ${Object.keys(OUTCOMES).join(', ')}`);
+if (outcomes === undefined) throw new Error(`one of: ${Object.keys(FOLDERS).join(', ')}`);
 if (!existsSync(record)) throw new Error(`npm run mutation -- ${folder} comes first`);
 
 const COPIES = '.cache/compare';

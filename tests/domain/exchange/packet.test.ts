@@ -8,6 +8,7 @@ import { DICTIONARY_1 } from '../../../src/domain/exchange/dictionary.ts';
 import { CODE_MAX, decodePacket, encodePacket } from '../../../src/domain/exchange/packet.ts';
 import { toUtf8 } from '../../../src/domain/exchange/utf8.ts';
 import { marshProgramme } from '../../drivers/exchange/programmes.ts';
+import { randomFrom } from '../../fuzz/random.ts';
 
 const dictionary = Buffer.from(DICTIONARY_1, 'utf8');
 const text = JSON.stringify(marshProgramme(8));
@@ -63,6 +64,15 @@ describe('deflate, beside Node’s zlib', () => {
       expect(inflate(whole.subarray(0, length)).ok, `${length}`).toBe(false);
     expect(inflate(whole).ok).toBe(true);
   });
+
+  it('XCHG-3 comes back whole where what was deflated fills its last piece', () => {
+    const random = randomFrom(20_270_307);
+    const full = Array.from({ length: 3000 }, (_, n) => random.bytes(n)).filter(
+      (bytes) => deflate(bytes).length % 256 === 0,
+    );
+    expect(full.length).toBeGreaterThan(5);
+    for (const bytes of full) expect(inflate(deflate(bytes))).toEqual({ ok: true, value: bytes });
+  });
 });
 
 describe('bounds', () => {
@@ -102,6 +112,10 @@ describe('bounds', () => {
     const bytes = new Uint8Array(deflateRawSync(Buffer.alloc(5000)));
     expect(inflate(bytes, 5000)).toMatchObject({ ok: true, value: { length: 5000 } });
     expect(inflate(bytes, 4999)).toEqual({ ok: false, error: 'too-large' });
+  });
+
+  it('XCHG-4 nothing is let out where nothing may be', () => {
+    expect(inflate(deflate(Uint8Array.of(7)), 0)).toEqual({ ok: false, error: 'too-large' });
   });
 
   it('XCHG-4 a code longer than an honest one can be is not even read', () => {
