@@ -83,7 +83,7 @@ const damaged = (text: string, marks: readonly (readonly [number, number, string
     return now.slice(0, from) + put + now.slice(from + length);
   }, text);
 
-/** What comes in and goes out: backups, answers in chats, responses, programmes, plans for days. */
+/** What comes in and goes out: phones restored, backups, answers in chats, responses, programmes, plans for days. */
 export const exchange = outcomes({
   inputs: fc.record({
     here: phone,
@@ -151,6 +151,7 @@ export const exchange = outcomes({
       decision,
       decision.about && rules.placeOf(more.sender, decision, more.choice, taken),
       rules.logTable(log),
+      rules.outgoingText(JSON.stringify(marshProgramme(1)), { revision: 2, change: text }),
       PROGRAMME.ok &&
         rules.plannedSessions({
           programme: PROGRAMME.value,
