@@ -6,8 +6,14 @@ import { anyPlan } from '../domain/cues/plans.ts';
 import { anyReminders, anyVoice } from '../domain/cues/voices.ts';
 import { outcomes } from './outcomes.ts';
 
+type Rules = typeof import('../../src/domain/cues/plan-cues.ts') &
+  typeof import('../../src/domain/cues/waiting.ts') &
+  typeof import('../../src/domain/cues/lanes.ts') &
+  typeof import('../../src/domain/cues/phrases.ts');
+
 /** Everything that is heard: in a session, in a wait, in every lane. */
 export const cues = outcomes({
+  parts: ['cues/plan-cues', 'cues/waiting', 'cues/lanes', 'cues/phrases'],
   inputs: fc.record({
     timeline: anyPlan.map(layOut),
     talk: fc.constantFrom(...TALK_LEVELS),
@@ -17,16 +23,7 @@ export const cues = outcomes({
     ahead: fc.oneof(fc.integer({ min: 1, max: 20_000 }), fc.integer({ min: 1, max: 1_800_000 })),
     groups: fc.subarray([1, 2, 3, 4, 5, 6, 7, 8], { minLength: 1 }),
   }),
-  async load(root) {
-    const part = <Part>(name: string): Promise<Part> => import(`${root}/cues/${name}.ts`);
-    return {
-      ...(await part<typeof import('../../src/domain/cues/plan-cues.ts')>('plan-cues')),
-      ...(await part<typeof import('../../src/domain/cues/waiting.ts')>('waiting')),
-      ...(await part<typeof import('../../src/domain/cues/lanes.ts')>('lanes')),
-      ...(await part<typeof import('../../src/domain/cues/phrases.ts')>('phrases')),
-    };
-  },
-  of(rules, { timeline, ahead, groups, ...options }) {
+  of(rules: Rules, { timeline, ahead, groups, ...options }) {
     const { lengths } = options;
     const said = [...rules.sayGroups(groups), ...rules.sayTimeLeft(ms(Math.max(1000, ahead)))];
     const pauses = said.map((clip, i) => rules.pauseBetween(said[i - 1] ?? 'tone.wake', clip));

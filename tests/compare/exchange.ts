@@ -10,6 +10,20 @@ import { somePauses } from '../drivers/records/entries.ts';
 import { KEYS, phone } from '../drivers/records/phones.ts';
 import { outcomes } from './outcomes.ts';
 
+type Rules = typeof import('../../src/domain/exchange/restore.ts') &
+  typeof import('../../src/domain/exchange/backup.ts') &
+  typeof import('../../src/domain/exchange/backup-read.ts') &
+  typeof import('../../src/domain/exchange/find.ts') &
+  typeof import('../../src/domain/exchange/find-answers.ts') &
+  typeof import('../../src/domain/exchange/tell.ts') &
+  typeof import('../../src/domain/exchange/response-bytes.ts') &
+  typeof import('../../src/domain/exchange/decide.ts') &
+  typeof import('../../src/domain/exchange/compose.ts') &
+  typeof import('../../src/domain/exchange/planned.ts') &
+  typeof import('../../src/domain/exchange/log-table.ts') &
+  typeof import('../../src/domain/exchange/link.ts') &
+  typeof import('../../src/domain/exchange/deflate.ts');
+
 const AT = Date.UTC(2027, 3, 12, 18);
 const PROGRAMME = readProgramme(JSON.stringify(marshProgramme(6)));
 const BASE = 'https://club.example/app/';
@@ -85,6 +99,21 @@ const damaged = (text: string, marks: readonly (readonly [number, number, string
 
 /** What comes in and goes out: phones restored, backups, answers in chats, responses, programmes, plans for days. */
 export const exchange = outcomes({
+  parts: [
+    'exchange/restore',
+    'exchange/backup',
+    'exchange/backup-read',
+    'exchange/find',
+    'exchange/find-answers',
+    'exchange/tell',
+    'exchange/response-bytes',
+    'exchange/decide',
+    'exchange/compose',
+    'exchange/planned',
+    'exchange/log-table',
+    'exchange/link',
+    'exchange/deflate',
+  ],
   inputs: fc.record({
     here: phone,
     file: phone,
@@ -99,27 +128,7 @@ export const exchange = outcomes({
     pauses: somePauses,
     limit: fc.nat(400),
   }),
-  async load(root) {
-    const part = <Part>(name: string): Promise<Part> => import(`${root}/exchange/${name}.ts`);
-    return {
-      ...(await part<typeof import('../../src/domain/exchange/restore.ts')>('restore')),
-      ...(await part<typeof import('../../src/domain/exchange/backup.ts')>('backup')),
-      ...(await part<typeof import('../../src/domain/exchange/backup-read.ts')>('backup-read')),
-      ...(await part<typeof import('../../src/domain/exchange/find.ts')>('find')),
-      ...(await part<typeof import('../../src/domain/exchange/find-answers.ts')>('find-answers')),
-      ...(await part<typeof import('../../src/domain/exchange/tell.ts')>('tell')),
-      ...(await part<typeof import('../../src/domain/exchange/response-bytes.ts')>(
-        'response-bytes',
-      )),
-      ...(await part<typeof import('../../src/domain/exchange/decide.ts')>('decide')),
-      ...(await part<typeof import('../../src/domain/exchange/compose.ts')>('compose')),
-      ...(await part<typeof import('../../src/domain/exchange/planned.ts')>('planned')),
-      ...(await part<typeof import('../../src/domain/exchange/log-table.ts')>('log-table')),
-      ...(await part<typeof import('../../src/domain/exchange/link.ts')>('link')),
-      ...(await part<typeof import('../../src/domain/exchange/deflate.ts')>('deflate')),
-    };
-  },
-  of(rules, { here, file, chat: text, told: [log, telling], ...more }) {
+  of(rules: Rules, { here, file, chat: text, told: [log, telling], ...more }) {
     const written = rules.writeBackup(file, 'words', AT);
     const whole = damaged(written, more.damage);
     const finder = rules.createAnswerFinder();

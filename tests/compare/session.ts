@@ -6,6 +6,12 @@ import { Phone } from '../drivers/player.ts';
 import { BARE_DAY, EASY_DAY, scoreOf, waitScoreOf } from '../drivers/sessions.ts';
 import { outcomes } from './outcomes.ts';
 
+type Rules = typeof import('../../src/domain/session/reduce.ts') &
+  typeof import('../../src/domain/session/journal.ts') &
+  typeof import('../../src/domain/session/recovery.ts') &
+  typeof import('../../src/domain/session/wishes.ts') &
+  typeof import('../../src/domain/log/entry-of.ts');
+
 /** All that came to a phone in a session or before it, in its order. */
 const events = fc
   .oneof(
@@ -29,23 +35,20 @@ class Recording extends Phone {
 
 /** Every state and effect of a story, and what it is when it was cut off and read back. */
 export const session = outcomes({
+  parts: [
+    'session/reduce',
+    'session/journal',
+    'session/recovery',
+    'session/wishes',
+    'log/entry-of',
+  ],
   inputs: fc.record({
     phone: events,
     purpose: fc.constantFrom<About['purpose']>('session', 'session', 'lead'),
     cut: fc.nat(),
     later: fc.constantFrom(1000, 60_000, 600_000, 7_200_000),
   }),
-  async load(root) {
-    const part = <Part>(name: string): Promise<Part> => import(`${root}/${name}.ts`);
-    return {
-      ...(await part<typeof import('../../src/domain/session/reduce.ts')>('session/reduce')),
-      ...(await part<typeof import('../../src/domain/session/journal.ts')>('session/journal')),
-      ...(await part<typeof import('../../src/domain/session/recovery.ts')>('session/recovery')),
-      ...(await part<typeof import('../../src/domain/session/wishes.ts')>('session/wishes')),
-      ...(await part<typeof import('../../src/domain/log/entry-of.ts')>('log/entry-of')),
-    };
-  },
-  of(rules, { phone, purpose, cut, later }) {
+  of(rules: Rules, { phone, purpose, cut, later }) {
     let state = rules.readySession({ ...phone.session.about, purpose }, phone.score, phone.medium);
     const steps = phone.all.map((event) => {
       const step = rules.reduce(state, forPurpose(event, purpose));

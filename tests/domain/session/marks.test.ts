@@ -14,9 +14,9 @@ const COOL_DOWN_AT = 330_000;
 const BEYOND = EASY_DAY.total + 1;
 
 /** A session with something that can be taken back, is yet to be told, or was done by the lock screen. */
-const SKIPPED = () => easyDay().pass(70).say('skip');
-const WITH_GAP = () => easyDay().pass(100).stick(true).pass(60).stick(false).pass(1);
-const WENT_ON_BY_LOCK = () => easyDay().pass(70).say('hold').say('button-pause');
+const skipped = () => easyDay().pass(70).say('skip');
+const gapped = () => easyDay().pass(100).stick(true).pass(60).stick(false).pass(1);
+const goneOnByLock = () => easyDay().pass(70).say('hold').say('button-pause');
 
 const marks = ({ session: { undo, gap, wentOnByLock, fresh, extraUntil } }: Phone) =>
   Object.entries({ undo, gap, wentOnByLock, fresh, extraUntil })
@@ -30,15 +30,15 @@ const recovered = (phone: Phone) => {
 
 describe('what a session carries with it', () => {
   it('PLAY-8, PLAY-14, PLAY-5 each mark is there to begin with', () => {
-    expect(marks(SKIPPED())).toEqual(['undo']);
-    expect(marks(WITH_GAP())).toEqual(['gap']);
-    expect(marks(WENT_ON_BY_LOCK())).toEqual(['wentOnByLock']);
+    expect(marks(skipped())).toEqual(['undo']);
+    expect(marks(gapped())).toEqual(['gap']);
+    expect(marks(goneOnByLock())).toEqual(['wentOnByLock']);
     expect(marks(easyDay())).toEqual(['fresh']);
     expect(marks(easyDay().pass(100).say('one-more'))).toEqual(['extraUntil']);
   });
 
   it('PLAY-8 what is over can take nothing back, tells no gap and obeys no button', () => {
-    for (const begin of [SKIPPED, WITH_GAP, WENT_ON_BY_LOCK]) {
+    for (const begin of [skipped, gapped, goneOnByLock]) {
       expect(marks(begin().say('end'))).toEqual([]);
       const over = begin().scrub(BEYOND);
       over.wall += 600_000;
@@ -48,7 +48,7 @@ describe('what a session carries with it', () => {
   });
 
   it('PLAY-10 on the way to the cool-down nothing is to be taken back or told', () => {
-    for (const begin of [SKIPPED, WITH_GAP, WENT_ON_BY_LOCK])
+    for (const begin of [skipped, gapped, goneOnByLock])
       expect(marks(begin().say('cool-down'))).toEqual([]);
   });
 
@@ -57,18 +57,18 @@ describe('what a session carries with it', () => {
   });
 
   it('PLAY-8 after a cut nothing can be taken back', () => {
-    const broken = SKIPPED().say('failed');
+    const broken = skipped().say('failed');
     expect(marks(broken)).toEqual(['undo']);
     expect(marks(broken.say('go-on'))).toEqual(['fresh']);
-    const byLock = WENT_ON_BY_LOCK().pass(2).take();
+    const byLock = goneOnByLock().pass(2).take();
     expect(marks(byLock)).toEqual(['wentOnByLock']);
     expect(marks(byLock.say('go-on'))).toEqual([]);
-    for (const begin of [SKIPPED, () => WENT_ON_BY_LOCK().pass(2)])
+    for (const begin of [skipped, () => goneOnByLock().pass(2)])
       expect(marks(begin().take().pass(5).say('catch-up'))).toEqual([]);
   });
 
   it('JRNL-9 a session that was cut off offers to go on, and carries nothing else', () => {
-    for (const begin of [SKIPPED, WITH_GAP, WENT_ON_BY_LOCK])
+    for (const begin of [skipped, gapped, goneOnByLock])
       expect(marks(recovered(begin()))).toEqual(['fresh']);
   });
 
@@ -137,7 +137,7 @@ describe('where somebody goes', () => {
 
 describe('a session that is led', () => {
   it('DAY-4 is left as it is by what would move one person alone', () => {
-    const { session, wall, track } = SKIPPED().pass(1);
+    const { session, wall, track } = skipped().pass(1);
     const led = { ...session, about: { ...session.about, purpose: 'lead' } } as const;
     for (const type of ['one-more', 'walk-now', 'skip', 'back', 'undo', 'cool-down'] as const)
       expect(reduce(led, { type, wall, track }), type).toEqual({ state: led, effects: [] });
